@@ -16,17 +16,52 @@ const mayImport: Record<string, readonly string[]> = {
   'src/checks': ['src/checker', 'src/quantities'],
   'src/search': ['src/record', 'src/quantities', 'type src/checker', 'type src/facts', 'type src/findings'],
   'src/wiring': ['src/record', 'src/quantities', 'type src/checker', 'type src/facts', 'type src/findings'],
-  'src/editions': ['src/record', 'src/quantities', 'type src/checker', 'type src/facts', 'type src/findings', 'type plugins'],
+  'src/editions': [
+    'src/record',
+    'src/quantities',
+    'type src/checker',
+    'type src/facts',
+    'type src/findings',
+    'type plugins',
+  ],
   'src/pictures': ['type src/editions'],
-  'src/exports': ['src/editions', 'src/record', 'src/wiring', 'src/search', 'src/quantities', 'type src/checker', 'type src/facts', 'type src/findings'],
-  'src/pages': ['src/editions', 'src/record', 'src/wiring', 'src/quantities', 'type src/pictures', 'type src/checker', 'type src/checks', 'type src/facts', 'src/findings', 'plugins'],
+  'src/exports': [
+    'src/editions',
+    'src/record',
+    'src/wiring',
+    'src/search',
+    'src/quantities',
+    'type src/checker',
+    'type src/facts',
+    'type src/findings',
+  ],
+  'src/pages': [
+    'src/editions',
+    'src/record',
+    'src/wiring',
+    'src/quantities',
+    'type src/pictures',
+    'type src/checker',
+    'type src/checks',
+    'type src/facts',
+    'src/findings',
+    'plugins',
+  ],
   site: ['type src/pages'],
   'src/commands': ['src', 'site', 'plugins'],
   'src/build.ts': ['src', 'site', 'plugins'],
 }
 
 /** Folders that may read or write files. */
-const mayTouchDisk = ['src/notes', 'src/checker', 'src/pictures', 'src/exports', 'src/commands', 'src/build.ts', 'site/print-site.ts']
+const mayTouchDisk = [
+  'src/notes',
+  'src/checker',
+  'src/pictures',
+  'src/exports',
+  'src/commands',
+  'src/build.ts',
+  'site/print-site.ts',
+]
 
 interface Import {
   readonly file: string
@@ -47,7 +82,8 @@ const files = ['src', 'plugins', 'site'].flatMap(sources).map(file => file.split
 
 function importsOf(file: string): Import[] {
   const text = readFileSync(join(root, file), 'utf8')
-  const pattern = /^(?<lead>\s*(?:import|export)\b[^'"`;]*?)(?:from\s+)?['"](?<target>[^'"]+)['"]|import\(\s*['"](?<dynamic>[^'"]+)['"]/gm
+  const pattern =
+    /^(?<lead>\s*(?:import|export)\b[^'"`;]*?)(?:from\s+)?['"](?<target>[^'"]+)['"]|import\(\s*['"](?<dynamic>[^'"]+)['"]/gm
   return [...text.matchAll(pattern)].map(match => ({
     file,
     line: text.slice(0, match.index).split('\n').length,
@@ -63,7 +99,11 @@ const folderOf = (file: string): string => {
   return file.split('/')[0] ?? ''
 }
 const resolveImport = (found: Import): string | null =>
-  found.target.startsWith('.') ? relative(root, resolve(root, dirname(found.file), found.target)).split(sep).join('/') : null
+  found.target.startsWith('.')
+    ? relative(root, resolve(root, dirname(found.file), found.target))
+        .split(sep)
+        .join('/')
+    : null
 
 function isAllowed(found: Import): boolean {
   const target = resolveImport(found)
@@ -71,18 +111,22 @@ function isAllowed(found: Import): boolean {
   const [from, to] = [folderOf(found.file), folderOf(target)]
   if (from === to) return from !== 'plugins' || samePlugin(found, target)
   return (mayImport[from] ?? []).some(
-    allowed => allowed === to || (allowed === 'src' && to.startsWith('src')) || (found.typeOnly && allowed === `type ${to}`),
+    allowed =>
+      allowed === to || (allowed === 'src' && to.startsWith('src')) || (found.typeOnly && allowed === `type ${to}`),
   )
 }
 
-/** One plugin does not import another: each stands alone. */
+/** One plugin does not import another: each stands alone, on `plugins/tree`, the ground that all share. */
 function samePlugin(found: Import, target: string): boolean {
-  return found.typeOnly || found.file.split('/')[1] === target.split('/')[1]
+  const [own, other] = [found.file.split('/')[1], target.split('/')[1]]
+  return found.typeOnly || own === other || other === 'tree'
 }
 
 describe('the folders of ARCHITECTURE', () => {
   test('each folder imports only from the folders that its row allows', () => {
-    expect(imports.filter(found => !isAllowed(found)).map(({ file, line, target }) => `${file}:${line} imports ${target}`)).toEqual([])
+    expect(
+      imports.filter(found => !isAllowed(found)).map(({ file, line, target }) => `${file}:${line} imports ${target}`),
+    ).toEqual([])
   })
 
   test('only the named folders touch the disk', () => {
@@ -97,14 +141,32 @@ describe('the folders of ARCHITECTURE', () => {
 
   test('no file is over 250 lines, and no folder has a number, `utils` or a barrel', () => {
     const long = files.filter(file => readFileSync(join(root, file), 'utf8').split('\n').length > 251)
-    const vague = files.filter(file => /(^|\/)(utils?|helpers?|common|misc|manager|handler|processor|\d[^/]*)(\.|\/|-)/.test(file))
+    const vague = files.filter(file =>
+      /(^|\/)(utils?|helpers?|common|misc|manager|handler|processor|\d[^/]*)(\.|\/|-)/.test(file),
+    )
     expect({ long, vague }).toEqual({ long: [], vague: [] })
   })
 
   test('the top level holds what ARCHITECTURE names and the one-line configurations', () => {
-    const allowed = ['README.md', 'DEVELOPERS.md', 'CHANGELOG.md', 'package.json', 'package-lock.json', 'tsconfig.json', 'biome.json', 'vitest.config.ts', 'content', 'plugins', 'src', 'tests', 'site']
+    const allowed = [
+      'README.md',
+      'DEVELOPERS.md',
+      'CHANGELOG.md',
+      'package.json',
+      'package-lock.json',
+      'tsconfig.json',
+      'biome.json',
+      'vitest.config.ts',
+      'content',
+      'plugins',
+      'src',
+      'tests',
+      'site',
+    ]
     const generated = ['node_modules', '_site', 'dist', 'coverage']
-    expect(readdirSync(root).filter(name => !name.startsWith('.') && ![...allowed, ...generated].includes(name))).toEqual([])
+    expect(
+      readdirSync(root).filter(name => !name.startsWith('.') && ![...allowed, ...generated].includes(name)),
+    ).toEqual([])
   })
 })
 

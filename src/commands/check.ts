@@ -1,0 +1,49 @@
+import type { Built } from '../build.ts'
+import { verdictRow } from '../exports/verdict-row.ts'
+import { makeNoteMemory } from '../notes/note-memory.ts'
+import { countAll, countWords, statusOf } from './counts.ts'
+import type { BuildOptions } from './options.ts'
+import { readBuild, requireEdition } from './read-build.ts'
+import { reportFindings, showsColour } from './report-findings.ts'
+import { reportVerdicts } from './report-verdicts.ts'
+import { untilStopped } from './until-stopped.ts'
+import { watchContent } from './watch-content.ts'
+
+export interface CheckOptions extends BuildOptions {
+  readonly edition: string
+  readonly watch: boolean
+}
+
+/** `oddleg check`: findings of the notes and verdicts of the checks; exit status 1 for an error or a failed check. */
+export async function check(options: CheckOptions): Promise<number> {
+  const memory = makeNoteMemory()
+  const once = async (): Promise<number> => {
+    const built = await readBuild(options, memory)
+    requireEdition(built, options.edition)
+    return tell(built, options)
+  }
+  const status = await once()
+  if (!options.watch) return status
+  const stop = watchContent(options.build, () => {
+    process.stderr.write('\n')
+    once().catch((cause: unknown) =>
+      process.stderr.write(`oddleg: ${cause instanceof Error ? cause.message : String(cause)}\n`),
+    )
+  })
+  await untilStopped()
+  stop()
+  return 0
+}
+
+function tell({ findings, verdicts }: Built, { json, strict }: CheckOptions): number {
+  const counts = countAll(findings, verdicts)
+  if (json) {
+    process.stdout.write(`${JSON.stringify({ findings, checks: verdicts.map(verdictRow), counts }, null, 2)}\n`)
+    return statusOf(counts, strict)
+  }
+  const colour = showsColour(process.stdout)
+  const parts = [reportFindings(findings, colour), reportVerdicts(verdicts, colour)].filter(part => part !== '')
+  if (parts.length > 0) process.stdout.write(`${parts.join('\n\n')}\n`)
+  process.stderr.write(`\n${countWords(counts)}\n`)
+  return statusOf(counts, strict)
+}
