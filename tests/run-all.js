@@ -14,7 +14,11 @@ const parts = [
   ['types', bin('tsc'), ['--noEmit']],
   ['lint', bin('biome'), ['check', '--error-on-warnings', '.']],
   ['tests', bin('vitest'), ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${results}`]],
-  ['the demo, built', process.execPath, ['src/commands/oddleg.js', 'build', '--build', '.', '--out', `${scratch}/site`, '--date', '2026-12-31']],
+  [
+    'the demo, built',
+    process.execPath,
+    ['src/commands/oddleg.js', 'build', '--build', '.', '--out', `${scratch}/site`, '--date', '2026-12-31'],
+  ],
   ['links of the demo', process.execPath, ['--import', 'tsx', 'tests/site/check-links.ts', `${scratch}/site`]],
 ]
 
@@ -22,7 +26,11 @@ let passed = 0
 let failed = 0
 for (const [name, command, args] of parts) {
   console.log(`\n# ${name}`)
-  const { status } = spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, TMPDIR: scratch, CI: '1' } })
+  const { status } = spawnSync(command, args, {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, TMPDIR: scratch, CI: '1' },
+  })
   const counts = name === 'tests' ? readCounts() : { passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 }
   passed += counts.passed
   failed += counts.failed + (name === 'tests' && status !== 0 && counts.failed === 0 ? 1 : 0)
