@@ -1,0 +1,143 @@
+import type { Check } from './check.ts'
+import { type FormulaLine, parseLine, symbolsNeeded } from './formula.ts'
+import { type NamePrinter, type Printed, printExpression, printSymbol } from './mathml.ts'
+import type { Notebook } from './notebook.ts'
+import type { Contribution } from './propagate.ts'
+import { showLeaf, showLeafWhole, showSi } from './show-figure.ts'
+import { type Leaf, leavesOf, type Step, stepsOf, type Term, workOut } from './term.ts'
+import { differenceFromSi, fromSi } from './unit.ts'
+import type { Shown, WorkedContribution, WorkedStep, WorkedValue } from './verdict.ts'
+
+const inMath = ({ mathml, text }: Printed): Shown => ({ mathml: `<math>${mathml}</math>`, text })
+
+const symbolsOnly: NamePrinter = { mode: 'symbols', name: printSymbol, size: () => null }
+
+/** A formula as its check states it, line by line: `r_t = r_20 × (1 + α × (t − 20 °C))`. */
+export function showFormula(lines: readonly FormulaLine[]): (Shown & { says: string })[] {
+  return lines.map(line => {
+    const { symbol, expression } = parseLine(line)
+    return { ...inMath(equation(printSymbol(symbol), printExpression(expression, symbolsOnly))), says: line.says }
+  })
+}
+
+/** The formula of a check or of one of its aspects, with the lines by which its inputs may be worked; each once. */
+export function showFormulas(check: Check, aspect: string | null): (Shown & { says: string })[] {
+  const own = (aspect === null ? check.formula : check.aspects?.[aspect]?.formula) ?? []
+  const needed = symbolsNeeded(own)
+  const inputs = Object.values(check.inputs).filter(({ symbol }) => symbol !== null && needed.includes(symbol))
+  const all = [...inputs.flatMap(({ formula }) => formula ?? []), ...own]
+  const shown = new Map(showFormula(all).map(line => [line.text, line]))
+  return [...shown.values()]
+}
+
+/** The lines that lead to a result, with the values put in. A line that only passes a value on is no working. */
+export function showSteps(term: Term): WorkedStep[] {
+  return stepsOf(term)
+    .filter(({ expression }) => expression.type !== 'name')
+    .map(showStep)
+}
+
+function showStep(step: Step): WorkedStep {
+  const value = workOut(step)
+  const symbol = printSymbol(step.symbol)
+  return {
+    symbol: inMath(symbol),
+    formula: inMath(printExpression(step.expression, namesOf(step))),
+    values: inMath(printExpression(step.expression, valuesOf(step))),
+    result: inMath(showSi(value, step.unit)),
+    value: fromSi(value, step.unit),
+    unit: step.unit,
+    says: step.says,
+  }
+}
+
+/** Symbols as the terms name themselves, so that a line reads as the line before it ended. */
+function namesOf(step: Step): NamePrinter {
+  return { mode: 'symbols', name: name => printSymbol(nameOf(step.uses[name], name)), size: () => null }
+}
+
+const nameOf = (used: Step['uses'][string] | undefined, name: string): string =>
+  used !== undefined && 'type' in used && used.type === 'step' ? used.symbol : name
+
+function valuesOf(step: Step): NamePrinter {
+  const used = (name: string): Term | readonly Term[] => {
+    const term = step.uses[name]
+    if (term === undefined) throw new Error(`Unexpected name \`${name}\` in the working of \`${step.symbol}\``)
+    return term
+  }
+  return {
+    mode: 'values',
+    name: (name, index) => {
+      const term = used(name)
+      const one = 'type' in term ? term : term[index ?? 0]
+      return one === undefined ? printSymbol(name) : showTerm(one)
+    },
+    size: name => {
+      const term = used(name)
+      return 'type' in term ? null : term.length
+    },
+  }
+}
+
+const showTerm = (term: Term): Printed => (term.type === 'leaf' ? showLeaf(term) : showSi(workOut(term), term.unit))
+
+const equation = (left: Printed, right: Printed): Printed => ({
+  mathml: `${left.mathml}<mo>=</mo>${right.mathml}`,
+  text: `${left.text} = ${right.text}`,
+})
+
+/** The values that a result and its limit stand on, and the words that they went by. */
+export function showValues(terms: readonly Term[], notebook: Notebook): WorkedValue[] {
+  const leaves = new Map<string, Leaf>()
+  for (const leaf of [...terms.flatMap(leavesOf), ...notebook.figures])
+    if (!leaves.has(leaf.id) && !isOfLimit(leaf)) leaves.set(leaf.id, leaf)
+  return [...[...leaves.values()].map(leafValue), ...notebook.words.map(wordsValue)]
+}
+
+/** What only a limit is made of is said beside the limit. */
+const isOfLimit = ({ origin, symbol }: Leaf): boolean =>
+  origin === 'limit' || (origin === 'constant' && ['share', 'limit', 'n'].includes(symbol))
+
+function leafValue(leaf: Leaf): WorkedValue {
+  const { meaning, origin, path, quantity, place, session, figure } = leaf
+  return {
+    symbol: inMath(printSymbol(leaf.symbol)),
+    meaning,
+    origin,
+    shown: inMath(showLeafWhole(leaf)),
+    path,
+    quantity,
+    place,
+    session,
+    figure,
+  }
+}
+
+function wordsValue({ path, words, place, session, figure }: Notebook['words'][number]): WorkedValue {
+  const text = words.replace(/[&<>]/g, sign => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[sign] ?? sign)
+  const shown = { mathml: `<math><mtext>${text}</mtext></math>`, text: words }
+  return {
+    symbol: null,
+    meaning: path.slice(path.lastIndexOf('/') + 1).replaceAll('.', ' '),
+    origin: 'record',
+    shown,
+    path,
+    quantity: null,
+    place,
+    session,
+    figure,
+  }
+}
+
+/** Where the uncertainty comes from, the greatest share first. `resultUnit` is that of the result. */
+export function showContributions(contributions: readonly Contribution[], resultUnit: string): WorkedContribution[] {
+  return contributions.map(({ leaf, carried, share }) => ({
+    path: leaf.path ?? leaf.symbol,
+    symbol: inMath(printSymbol(leaf.symbol)),
+    meaning: leaf.meaning,
+    halfWidth: differenceFromSi((leaf.high - leaf.low) / 2, leaf.unit),
+    unit: leaf.unit,
+    carried: differenceFromSi(Math.abs(carried), resultUnit),
+    share,
+  }))
+}

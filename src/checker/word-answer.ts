@@ -1,0 +1,139 @@
+import type { Answer } from './answer.ts'
+import { asWritten } from './formula.ts'
+import type { StandingLimit } from './resolve-limit.ts'
+import { saySentence } from './say-answer.ts'
+import { showContributions, showFormulas, showSteps, showValues } from './show-working.ts'
+import type { Term } from './term.ts'
+import { leavesOf, workOut } from './term.ts'
+import { differenceFromSi, fromSi, shownUnit } from './unit.ts'
+import type { Verdict, VerdictInput, VerdictLimit, Working } from './verdict.ts'
+
+/** Words an answer as a verdict: plain numbers for JSON, and the whole working for the pages. */
+export function wordAnswer(answer: Answer): Verdict {
+  const { check, scope, aspect, weighed, count } = answer
+  const unit = shownUnit(ownUnit(answer), scope.record.build.units)
+  const { notebook } = scope
+  return {
+    check: check.id,
+    subject: scope.subject.id,
+    aspect,
+    verdict: weighed.verdict,
+    result: weighed.verdict === 'missing' ? null : resultIn(answer, unit),
+    limit: limitIn(answer.limit?.override ?? answer.limit?.own ?? null, unit),
+    inputs: inputsOf(answer),
+    assumed: notebook.assumed,
+    missing: notebook.missing.map(({ path }) => path),
+    ...(check.compute === undefined ? {} : { offenders: count?.offenders.map(({ path }) => path) ?? [] }),
+    working: workingOf(answer, unit),
+  }
+}
+
+function ownUnit({ check, aspect, result, limit }: Answer): string {
+  if (result !== null) return result.term.unit
+  const formula = aspect === null ? check.formula : check.aspects?.[aspect]?.formula
+  const stated = formula?.at(-1)?.unit ?? '1'
+  return stated === asWritten ? ((limit?.own.min ?? limit?.own.max)?.term.unit ?? '1') : stated
+}
+
+function resultIn({ result, weighed }: Answer, unit: string): Verdict['result'] {
+  if (result === null) return null
+  const { value, uncertainty, low, high } = result.worked
+  const worst = weighed.nearest?.side === 'min' ? low : high
+  return {
+    value: fromSi(value, unit),
+    unit,
+    uncertainty: differenceFromSi(uncertainty, unit),
+    worst: fromSi(worst, unit),
+  }
+}
+
+function limitIn(limit: StandingLimit | null, unit: string): VerdictLimit | null {
+  if (limit === null) return null
+  const { min, max, who, source } = limit
+  const end = (one: StandingLimit['min']): number | null => (one === null ? null : limitEnd(one.term, unit))
+  const said = [...new Set([min?.said, max?.said])].filter(text => text !== undefined)
+  return { min: end(min), max: end(max), unit, from: said.length > 0 ? said.join(' to ') : limit.stated, who, source }
+}
+
+/** A figure as it was set: without the noise that a float takes on its way through SI and back. */
+function limitEnd(term: Term, unit: string): number {
+  const value = fromSi(workOut(term), unit)
+  return term.type === 'leaf' ? Number(value.toPrecision(15)) : value
+}
+
+/** Every figure and word of the record that the answer stands on, with its place. */
+function inputsOf({ result, limit, scope }: Answer): VerdictInput[] {
+  const leaves = [...termsBehind(result?.term ?? null, limit).flatMap(leavesOf), ...scope.notebook.figures]
+  const figures = leaves.flatMap(({ path, place, quantity, value, unit }) => {
+    if (path === null || place === null) return []
+    return [
+      {
+        path,
+        value: quantity?.number ?? fromSi(value, unit),
+        unit,
+        file: place.file,
+        line: place.line,
+        column: place.column,
+      },
+    ]
+  })
+  const words = scope.notebook.words.map(({ path, words: value, place }) => ({
+    path,
+    value,
+    unit: null,
+    file: place.file,
+    line: place.line,
+    column: place.column,
+  }))
+  const all = [...figures, ...words]
+  return all.filter((input, at) => all.findIndex(({ path }) => path === input.path) === at)
+}
+
+function termsBehind(result: Term | null, limit: Answer['limit']): Term[] {
+  const ends = [limit?.own, limit?.override].flatMap(standing => [standing?.min?.term, standing?.max?.term])
+  return [result, ...ends].filter(term => term !== null && term !== undefined)
+}
+
+function workingOf(answer: Answer, unit: string): Working {
+  const { check, scope, result, weighed, count, limit, beside } = answer
+  const { notebook, subject } = scope
+  const ends = termsBehind(null, limit)
+  const contributions = result === null ? [] : showContributions(result.worked.contributions, unit)
+  const { says, beyondBy } = saySentence(answer, unit)
+  return {
+    title: check.title,
+    question: check.question,
+    source: check.source,
+    caution: check.caution,
+    subject: { kind: subject.kind, name: subject.name, place: subject.place },
+    says,
+    beyondBy,
+    formula: showFormulas(check, answer.aspect),
+    steps: [...ends, ...(result === null ? [] : [result.term])].flatMap(showSteps),
+    beside: beside.flatMap(showSteps),
+    values: showValues(termsBehind(result?.term ?? null, limit), notebook),
+    contributions,
+    interval: result === null ? null : { low: fromSi(result.worked.low, unit), high: fromSi(result.worked.high, unit) },
+    override: overrideIn(answer, unit),
+    requirement: limit?.own.requirement ?? null,
+    tables: notebook.tables,
+    notes: notebook.notes,
+    needs: notebook.missing,
+    offenders: count?.offenders ?? answer.faults,
+    alternatives: [],
+    measureNext: weighed.verdict === 'marginal' ? sharpen(contributions) : notebook.missing,
+  }
+}
+
+function overrideIn({ limit, weighed }: Answer, unit: string): Working['override'] {
+  const own = limitIn(limit?.own ?? null, unit)
+  if (limit?.override == null || own === null) return null
+  return { default: own, verdict: weighed.byOwn ?? 'missing', why: limit.override.why, place: limit.override.place }
+}
+
+/** A marginal answer is settled soonest by the figure that carries most of the uncertainty. */
+function sharpen([most]: Working['contributions']): Working['measureNext'] {
+  return most === undefined
+    ? []
+    : [{ path: most.path, why: `${most.meaning} carries ${Math.round(most.share * 100)} % of the uncertainty` }]
+}
