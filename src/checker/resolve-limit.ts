@@ -1,4 +1,5 @@
 import type { Place } from '../findings/place.ts'
+import type { Dimension } from '../quantities/quantity.ts'
 import type { Limit as WrittenLimit } from '../record/record.ts'
 import { statedLeaf } from './leaf.ts'
 import type { Bound, Bounds, Limit, Setter } from './limit.ts'
@@ -49,20 +50,22 @@ export interface LimitGround {
 export function resolveLimit(limit: Limit | null, ground: LimitGround): ResolvedLimit | null {
   const chosen = limit === null ? null : chooseLimit(limit, ground.scope)
   const bounds = chosen === null ? {} : boundsOf(chosen, ground.words)
-  const own = chosen === null ? null : standingOf(chosen, bounds, ground)
+  const stands = chosen === null ? null : standingOf(chosen, bounds, ground)
+  // Both ends absent and nothing missing: what the limit would stand on need not be there, and is not.
+  const own = stands?.isWhole === false && ground.scope.notebook.missing.length === 0 ? null : stands
   const setting = chosen === null || bounds === null ? null : settingOf(chosen, bounds, ground)
-  if (setting !== null) return { ...setting, beyond: chosen?.beyond ?? null }
-  const override = overrideOf(bounds ?? {}, own, ground)
+  const override = overrideOf({ ...bounds, setting: limit?.setting?.dimension }, own, ground)
+  if (setting !== null && override === null) return { ...setting, beyond: chosen?.beyond ?? null }
   if (own === null && override === null) return null
   return { own: own ?? nothing, override, beyond: chosen?.beyond ?? null }
 }
 
 /** A limit of build.md that sets what the check is worked with: the check's ends then hold for it, those of the default stand beside. */
 function settingOf(limit: Limit, bounds: Bounds, ground: LimitGround): Pick<ResolvedLimit, 'own' | 'override'> | null {
-  const written = limit.setting === undefined ? null : writtenLimit(ground)
-  const dimension = (written?.max ?? written?.min)?.dimension
-  if (written === null || limit.setting === undefined || dimension !== limit.setting.dimension) return null
-  const own = standingOf(limit, limit.setting.own, ground)
+  const { setting } = limit
+  const written = setting === undefined ? null : writtenLimit(ground, dimension => dimension === setting.dimension)
+  if (written === null || setting === undefined) return null
+  const own = standingOf(limit, setting.own, ground)
   const whole = standingOf(limit, bounds, ground)
   if (own === null || whole === null) return null
   const source = written.why ?? 'no reason is given'
@@ -167,8 +170,12 @@ function requiredOf(limit: Limit, { scope }: LimitGround): StandingLimit | null 
 }
 
 /** What build.md sets in place of the check's own: the subject's goes first, then that of its words, then that of the whole check. */
-function overrideOf(bounds: Bounds, own: StandingLimit | null, ground: LimitGround): ResolvedLimit['override'] {
-  const written = writtenLimit(ground)
+function overrideOf(
+  { setting, ...bounds }: Bounds & { readonly setting: Dimension | undefined },
+  own: StandingLimit | null,
+  ground: LimitGround,
+): ResolvedLimit['override'] {
+  const written = writtenLimit(ground, dimension => setting === undefined || dimension !== setting)
   if (written === null) return null
   const end = (side: 'min' | 'max'): LimitEnd | null => {
     const value = written[side]
@@ -190,14 +197,15 @@ function overrideOf(bounds: Bounds, own: StandingLimit | null, ground: LimitGrou
   }
 }
 
-/** What build.md sets for a check and a subject. */
-export function writtenLimit({
-  check,
-  scope,
-  words,
-}: Pick<LimitGround, 'check' | 'scope' | 'words'>): WrittenLimit | null {
+/** What build.md sets for a check and a subject in one of its dimensions. */
+export function writtenLimit(
+  { check, scope, words }: Pick<LimitGround, 'check' | 'scope' | 'words'>,
+  accepts: (dimension: Dimension | undefined) => boolean,
+): WrittenLimit | null {
   const of = (name: string | null): WrittenLimit | undefined =>
-    scope.record.limits.filter(limit => limit.check === check && limit.of === name).at(-1)
+    scope.record.limits
+      .filter(limit => limit.check === check && limit.of === name && accepts((limit.max ?? limit.min)?.dimension))
+      .at(-1)
   const { kind, id } = scope.subject
   return of(id) ?? of(`${kind}:${id}`) ?? (words === null ? undefined : of(words)) ?? of(null) ?? null
 }

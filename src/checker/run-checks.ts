@@ -51,7 +51,7 @@ function answerOne(check: Check, aspect: string | null, scope: () => Scope): Ver
 }
 
 /** True where the record has at least one of these. */
-function isWorthAsking(worth: WorthAsking, scope: Scope): boolean {
+export function isWorthAsking(worth: WorthAsking, scope: Scope): boolean {
   if (typeof worth === 'function') return worth(scope)
   return worth === 'always' || worth.some(pattern => lookUp(scope, pattern).held !== null)
 }

@@ -37,6 +37,13 @@ export function showSteps(term: Term): WorkedStep[] {
     .map(showStep)
 }
 
+/** The lines that lead to several results, each shown once, less those that stand elsewhere already. */
+export function showDistinct(terms: readonly Term[], elsewhere: readonly WorkedStep[] = []): WorkedStep[] {
+  const lineOf = ({ symbol, values }: WorkedStep): string => `${symbol.text} = ${values.text}`
+  const seen = new Set(elsewhere.map(lineOf))
+  return terms.flatMap(showSteps).filter(step => !seen.has(lineOf(step)) && seen.add(lineOf(step)))
+}
+
 function showStep(step: Step): WorkedStep {
   const value = workOut(step)
   const symbol = printSymbol(step.symbol)

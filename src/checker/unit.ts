@@ -23,8 +23,9 @@ export function dimensionOf(id: string): Dimension {
   return unitOf(id).dimension
 }
 
-/** The unit in which a figure is shown: the builder's for its dimension, where build.md names one that exists, else the check's own. */
+/** The unit in which a figure is shown: the builder's for its dimension, where build.md names one that exists, else the check's own. A way on the road stays in km. */
 export function shownUnit(own: string, chosen: Readonly<Record<string, string>>): string {
+  if (own === 'km') return own
   const dimension = dimensionOf(own)
   const wanted = Object.hasOwn(chosen, dimension) ? chosen[dimension] : undefined
   return wanted !== undefined && findUnit(wanted)?.dimension === dimension ? wanted : own

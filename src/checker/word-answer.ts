@@ -2,7 +2,7 @@ import type { Answer } from './answer.ts'
 import { asWritten } from './formula.ts'
 import type { StandingLimit } from './resolve-limit.ts'
 import { saySentence } from './say-answer.ts'
-import { showContributions, showFormulas, showSteps, showValues } from './show-working.ts'
+import { showContributions, showDistinct, showFormulas, showValues } from './show-working.ts'
 import type { Term } from './term.ts'
 import { leavesOf, workOut } from './term.ts'
 import { differenceFromSi, fromSi, shownUnit } from './unit.ts'
@@ -10,21 +10,30 @@ import type { Verdict, VerdictInput, VerdictLimit, Working } from './verdict.ts'
 
 /** Words an answer as a verdict: plain numbers for JSON, and the whole working for the pages. */
 export function wordAnswer(answer: Answer): Verdict {
-  const { check, scope, aspect, weighed, count } = answer
+  const { check, scope, count } = answer
   const unit = shownUnit(ownUnit(answer), scope.record.build.units)
   const { notebook } = scope
   return {
-    check: check.id,
+    ...bareAnswer(answer),
     subject: scope.subject.id,
-    aspect,
-    verdict: weighed.verdict,
-    result: weighed.verdict === 'missing' ? null : resultIn(answer, unit),
-    limit: limitIn(answer.limit?.override ?? answer.limit?.own ?? null, unit),
     inputs: inputsOf(answer),
     assumed: notebook.assumed,
     missing: notebook.missing.map(({ path }) => path),
     ...(check.compute === undefined ? {} : { offenders: count?.offenders.map(({ path }) => path) ?? [] }),
     working: workingOf(answer, unit),
+  }
+}
+
+/** The figures of an answer without its working, for who asks the same question of many sizes. */
+export function bareAnswer(answer: Answer): Pick<Verdict, 'check' | 'aspect' | 'verdict' | 'result' | 'limit'> {
+  const { check, scope, aspect, weighed, limit } = answer
+  const unit = shownUnit(ownUnit(answer), scope.record.build.units)
+  return {
+    check: check.id,
+    aspect,
+    verdict: weighed.verdict,
+    result: weighed.verdict === 'missing' ? null : resultIn(answer, unit),
+    limit: limitIn(limit?.override ?? limit?.own ?? null, unit),
   }
 }
 
@@ -100,6 +109,7 @@ function workingOf(answer: Answer, unit: string): Working {
   const ends = termsBehind(null, limit)
   const contributions = result === null ? [] : showContributions(result.worked.contributions, unit)
   const { says, beyondBy } = saySentence(answer, unit)
+  const steps = showDistinct([...ends, ...(result === null ? [] : [result.term])])
   return {
     title: check.title,
     question: check.question,
@@ -109,8 +119,8 @@ function workingOf(answer: Answer, unit: string): Working {
     says,
     beyondBy,
     formula: showFormulas(check, answer.aspect),
-    steps: [...ends, ...(result === null ? [] : [result.term])].flatMap(showSteps),
-    beside: beside.flatMap(showSteps),
+    steps,
+    beside: showDistinct(beside, steps),
     values: showValues(termsBehind(result?.term ?? null, limit), notebook),
     contributions,
     interval: result === null ? null : { low: fromSi(result.worked.low, unit), high: fromSi(result.worked.high, unit) },

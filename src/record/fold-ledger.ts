@@ -109,7 +109,7 @@ function spendLine({ what, cost, qty, system, session }: SpendFact, purse: Purse
   return { what: what.text, words: what, of: 'spend', thing: null, session, system, coins, ...bought }
 }
 
-function spendOf({ what, system, session, place, cost }: SpendFact, line: Line | null, purse: Purse): Spend {
+function spendOf({ what, system, from, session, place, cost }: SpendFact, line: Line | null, purse: Purse): Spend {
   const written: Held<Amount> | null = cost && { value: cost.amount, place: cost.place, session, figure: cost.figure }
-  return { what, system, session, place, amount: purse.print(line?.coins ?? 0n), written }
+  return { what, system, from, session, place, amount: purse.print(line?.coins ?? 0n), written }
 }

@@ -5,6 +5,8 @@ import type { Held } from './held.ts'
 export interface Spend {
   readonly what: Words
   readonly system: string | null
+  /** From whom, where the note says it. */
+  readonly from: Words | null
   readonly session: string | null
   readonly place: Place
   /** In the build's currency, rounded to its smallest coin. */

@@ -106,7 +106,8 @@ function isExact({ result, limit }: Verdict): boolean {
 
 /** The verdicts with a limit of build.md at the result, and one a millionth nearer. */
 function atLimit(check: Check, example: Example, { result, limit, subject }: Verdict): { at: string; past: string } {
-  const side = limit?.max == null ? 'min' : 'max'
+  const isBelow = limit?.min != null && (result?.value ?? Number.NaN) < limit.min
+  const side = limit?.max == null || isBelow ? 'min' : 'max'
   const [value, unit] = [result?.value ?? Number.NaN, unitOf(result?.unit ?? '1').symbol]
   const verdictAt = (bound: number): string =>
     answerTo(check, {

@@ -60,8 +60,9 @@ export function inOtherUnit(quantity: Quantity): string {
   return `${decimal(fromSi(quantity.si ?? 0, id))} ${written} ± 0 ${written}`
 }
 
-/** A figure of another dimension. */
-export const ofOtherDimension = ({ dimension }: Quantity): string => (dimension === 'mass' ? '5 V' : '5 kg')
+/** A figure of another dimension; a mass may stand for a force. */
+export const ofOtherDimension = ({ dimension }: Quantity): string =>
+  ['mass', 'force'].includes(dimension) ? '5 V' : '5 kg'
 
 /** A number in digits, never with an exponent, which no builder writes. */
 export function decimal(value: number): string {

@@ -1,4 +1,4 @@
-import type { Input, Inputs } from '../input.ts'
+import type { Input } from '../input.ts'
 import { byWords, ifGiven } from '../inputs/choose.ts'
 import { derived } from '../inputs/derived.ts'
 import { constant } from '../inputs/value.ts'
@@ -24,22 +24,10 @@ interface Way {
   readonly isChassisCounted: boolean
 }
 
-/** The least that a short at the far end draws: cables as hot as their insulation stands, the chassis 5 mΩ, the feed and the battery counted. */
-export function leastFaultCurrent(): Input<number> {
-  return derived({
-    symbol: 'I_f',
-    meaning: 'current of a short at the far end',
-    dimension: 'current',
-    inputs: {
-      ...loop({ extreme: 'least', tag: '', isChassisCounted: false }),
-      battery: batteryResistance(),
-      nominal: nominalVoltage(),
-    },
-    formula: [
-      { line: 'R_f = R_out + R_back + R_j + R_feed + R_b', unit: 'mOhm', says: 'the whole way of the fault' },
-      { line: 'I_f = U_n / R_f', unit: 'A', says: 'the least that a short at the far end draws' },
-    ],
-  })
+/** What stands in the way of the least current: cables as hot as their insulation stands, the chassis 5 mΩ, the feed and the battery. */
+export function leastFaultWay() {
+  const way = loop({ extreme: 'least', tag: '', isChassisCounted: false })
+  return { ...way, battery: batteryResistance() }
 }
 
 /** The greatest: cables at 20 °C, no battery resistance, the chassis 0 Ω. */
@@ -57,7 +45,7 @@ export function greatestFaultCurrent(): Input<number> {
 }
 
 /** The cable there and back, the joints and the feed of the box, each a figure by its symbol. */
-function loop(way: Way): Inputs {
+function loop(way: Way) {
   const { extreme, tag, isChassisCounted } = way
   const chassis = extreme === 'least' ? fiveMilliohm : cold
   const there: LoopOptions = { tag, temperature: temperature(extreme, 'circuit/cable', `t${tag}`), chassis }

@@ -146,13 +146,17 @@ function returnLength(tag: string): Input<number> {
 
 /** All crimps and contacts of the loop, added once; none where none are written, and said. */
 export function jointsResistance(tag = ''): Input<number> {
-  const none = { value: 0, unit: 'Ohm', said: 'joints 0 Ω' }
-  return value({
-    of: 'circuit/joints',
-    symbol: `R_j${tag}`,
-    meaning: 'joints of the loop',
-    dimension: 'resistance',
-    unit: 'mOhm',
-    default: none,
-  })
+  const assuming = (said: string): Input<number> =>
+    value({
+      of: 'circuit/joints',
+      symbol: `R_j${tag}`,
+      meaning: 'joints of the loop',
+      dimension: 'resistance',
+      unit: 'mOhm',
+      default: { value: 0, unit: 'Ohm', said },
+    })
+  return {
+    ...assuming('joints 0 Ω'),
+    read: scope => assuming(tag === '' ? 'joints 0 Ω' : `joints of ${scope.subject.id} 0 Ω`).read(scope),
+  }
 }

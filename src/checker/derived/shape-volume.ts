@@ -75,7 +75,8 @@ function insetLines(tag: string): FormulaLine[] {
   ]
 }
 
-function figuresOf(shape: Shape, found: FoundShape): Record<string, Term | readonly Term[]> {
+/** The figures of a shape by symbol: sides, or the corners of its outline each with the next and the one before. */
+export function figuresOf(shape: Shape, found: FoundShape): Record<string, Term | readonly Term[]> {
   const { tag } = found
   const leaf = (quantity: Quantity, symbol: string, part: string, at: number): Leaf =>
     shapeLeaf(found, { quantity, symbol, part, at })

@@ -68,7 +68,8 @@ function insideOf(volume: Volume | undefined, scope: Scope): Term | null {
   )
 }
 
-function foundShape(
+/** A shape of the subject's volume with the path and the places of its figures. */
+export function foundShape(
   held: FoundShape['held'],
   { path, tag }: { path: string; tag: string },
   { record, subject }: Scope,
