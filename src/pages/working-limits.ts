@@ -1,0 +1,92 @@
+import type { Verdict, WorkedContribution } from '../checker/verdict.ts'
+import { unitOf } from '../quantities/units.ts'
+import { figure, look, plain, wordsCell } from './inline.ts'
+import type { PartOfPage } from './page-parts.ts'
+import type { PageScope } from './page-scope.ts'
+import { setterWords } from './subject-checks.ts'
+import { column, heading, row, table, words } from './tables.ts'
+
+/** How much each value adds to the uncertainty of the result. */
+export function spreadParts({ working, result }: Verdict): PartOfPage[] {
+  if (result === null || working.contributions.length === 0) return []
+  const unit = result.unit
+  const rows = working.contributions.map(one => contributionRow(one, unit))
+  return [
+    heading('Where the uncertainty comes from', 'spread'),
+    table({
+      caption: 'Contributions to the uncertainty',
+      columns: [
+        column('Value', 'wide'),
+        column('Half-width', 'num'),
+        column('Carried to the result', 'num'),
+        column('Share', 'num'),
+      ],
+      rows,
+      foot: [
+        row([
+          wordsCell([plain('U, twice the root of the squares (k = 2)')]),
+          wordsCell(''),
+          wordsCell(figure(withUnit(result.uncertainty, unit))),
+          wordsCell(''),
+        ]),
+      ],
+    }),
+  ]
+}
+
+function contributionRow(one: WorkedContribution, unit: string) {
+  return row([
+    wordsCell(one.meaning, [look('path', one.path)]),
+    wordsCell(figure(`± ${withUnit(one.halfWidth, one.unit)}`)),
+    wordsCell(figure(withUnit(one.carried, unit))),
+    wordsCell(figure(`${(one.share * 100).toFixed(0)} %`)),
+  ])
+}
+
+/** Two significant digits: an uncertainty warrants no more (JCGM 100:2008 7.2.6). */
+function withUnit(value: number, unit: string): string {
+  const digits = value === 0 ? '0' : String(Number(value.toPrecision(2)))
+  return `${digits} ${unitOf(unit).symbol}`.trim()
+}
+
+/** The limit, whose it is, and what the builder set in its place. */
+export function limitParts(_scope: PageScope, { limit, working }: Verdict): PartOfPage[] {
+  if (limit === null) return []
+  const own = working.override
+  return [
+    heading('Limit', 'limit'),
+    words('plain', [
+      ...figure(limit.from),
+      plain('. '),
+      look('strong', `${setterWords(limit.who).replace(/^./, first => first.toUpperCase())}.`),
+      plain(` ${limit.source}`),
+    ]),
+    ...(own === null
+      ? []
+      : [
+          words('plain', [
+            plain('In place of '),
+            ...figure(own.default.from),
+            plain(` (${setterWords(own.default.who)}), by which it would be ${own.verdict}.`),
+            ...(own.why === null ? [] : [plain(' '), look('said', own.why)]),
+          ]),
+        ]),
+    words('note', 'Where a limit comes from a rule, local codes and licensed practice decide.'),
+  ]
+}
+
+/** The rows that were read off published tables. */
+export function tableParts({ working }: Verdict): PartOfPage[] {
+  if (working.tables.length === 0) return []
+  return [
+    heading('Tables used', 'tables'),
+    {
+      kind: 'list',
+      entries: working.tables.map(({ table: name, row: line, source }) => [
+        plain(`${name}: `),
+        look('strong', line),
+        plain(`. ${source}`),
+      ]),
+    },
+  ]
+}
