@@ -44,7 +44,7 @@ export default defineCheck({
     instead: { whenGiven: 'tank/fill-line', limit: { who, source, max: { share: 0.95, of: 'C' } } },
   },
   caution:
-    'Fill outside, engine cold and battery off, with the nozzle on the neck; petrol that spills over finds the nearest spark. A tank that has held fuel is neither welded, cut nor ground before it was made safe.',
+    'Fill outside, engine cold and battery off, with the nozzle on the neck; petrol that spills over finds the nearest spark. Prove a tank tight with water: air under pressure stores energy, and a tank that bursts with it throws its pieces. A tank that has held fuel is neither welded, cut nor ground before it was made safe.',
   examples: [
     {
       given: { 'tank/filled-volume': '58.4 L ± 0.3 L' },

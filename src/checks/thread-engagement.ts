@@ -36,7 +36,7 @@ export default defineCheck({
   source: {
     title: 'ISO 68-1',
     section:
-      'basic profile: at the outside diameter seven eighths of each pitch are plate, so π d × 7/8 shears for each length; shear stress by von Mises, 0.577 of the yield stress (OpenStax and textbooks); tolerances of the thread are not in it',
+      'basic profile: at the outside diameter seven eighths of each pitch are plate, so π d × 7/8 shears for each length; both from memory; it yields in shear at 0.577 of its yield stress (von Mises); tolerances of the thread are not in it',
   },
   limit: {
     who: 'practice',

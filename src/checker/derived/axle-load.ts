@@ -51,34 +51,43 @@ const calculatedLines: Readonly<Record<End, (symbol: string) => FormulaLine>> = 
   }),
 }
 
-/** What stands on one axle, unladen: as weighed, else by the masses and places of the parts. `compares`: the two are held side by side in the notebook. */
-export function axleLoad(end: End, symbol: string, compares: boolean): Input<number> {
-  const inputs = { ...placedMasses, wheelbase }
+const calculatedFrom = { ...placedMasses, wheelbase }
+
+interface AxleAsked {
+  readonly end: End
+  readonly symbol: string
+  /** Weighed and calculated are held side by side in the notebook. */
+  readonly compares: boolean
+}
+
+/** What stands on one axle, unladen: as weighed, else by the masses and places of the parts. */
+export function axleLoad(asked: AxleAsked): Input<number> {
+  const { end, symbol } = asked
   return {
     symbol,
     meaning: `load on the ${end} axle`,
     dimension: 'mass',
     reads: ['axle/load', 'part/mass', 'part/at', 'part/qty', ...wheelbase.reads],
     formula: [calculatedLines[end](symbol)],
-    read: (scope): Found | null => {
-      const weighed = weighedLoad(scope, end, symbol)
-      const attempt = withNotebook(scope, new Notebook())
-      const found = placedParts(scope).length === 0 ? null : readAll(inputs, attempt)
-      const calculated = found === null ? null : workFormula([calculatedLines[end](symbol)], termsOf(inputs, found))
-      if (weighed !== null) {
-        if (calculated !== null && compares) sayComparison(scope, weighed, calculated, end)
-        return { type: 'figure', term: weighed }
-      }
-      if (placedParts(scope).length === 0)
-        scope.notebook.need(
-          `${axleAt(scope, end, 'load')?.id ?? 'axle'}/load`,
-          `the ${end} axle was not weighed, and no part has a mass and a place`,
-        )
-      scope.notebook.takeOver(attempt.notebook)
-      if (compares) sayLeftOut(scope)
-      return calculated === null ? null : { type: 'figure', term: calculated }
-    },
+    read: scope => readAxleLoad(asked, scope),
   }
+}
+
+function readAxleLoad({ end, symbol, compares }: AxleAsked, scope: Scope): Found | null {
+  const weighed = weighedLoad(scope, end, symbol)
+  const attempt = withNotebook(scope, new Notebook())
+  const hasParts = placedParts(scope).length > 0
+  const found = hasParts ? readAll(calculatedFrom, attempt) : null
+  const calculated = found === null ? null : workFormula([calculatedLines[end](symbol)], termsOf(calculatedFrom, found))
+  if (weighed !== null && calculated !== null && compares) sayComparison(scope, weighed, calculated, end)
+  if (weighed !== null) return { type: 'figure', term: weighed }
+  if (!hasParts) {
+    const path = `${axleAt(scope, end, 'load')?.id ?? 'axle'}/load`
+    scope.notebook.need(path, `the ${end} axle was not weighed, and no part has a mass and a place`)
+  }
+  scope.notebook.takeOver(attempt.notebook)
+  if (compares) sayLeftOut(scope)
+  return calculated === null ? null : { type: 'figure', term: calculated }
 }
 
 /** The weighed load of an axle; null where it was not weighed. */

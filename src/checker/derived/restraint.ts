@@ -17,7 +17,7 @@ function tankForce(): Input<number> {
     meaning: 'force of the full tank',
     dimension: 'force',
     inputs: { mass: fullMass(), acceleration: designAcceleration() },
-    formula: [{ line: 'F = m_full * a', unit: 'N', says: 'the full tank at the design acceleration' }],
+    formula: [forceLine],
   })
 }
 
@@ -28,23 +28,20 @@ interface Held {
   readonly share: number
 }
 
+const ownReads = Object.values(ways).flatMap(way => Object.values(way.inputs).flatMap(({ reads }) => reads))
+const forceLine = { line: 'F = m_full * a', unit: 'N', says: 'the full tank at the design acceleration' } as const
+
 /** The stress in what holds the tank least well, or what that may carry; the notebook says how all compare. */
 export function weakestHolder(gives: 'stress' | 'allowed'): Input<number> {
-  const inputs = Object.values(ways).flatMap(way => Object.values(way.inputs))
-  const meaning =
-    gives === 'stress' ? 'stress in what holds it least well' : 'the allowable stress of what holds it least well'
+  const isStress = gives === 'stress'
   return {
-    symbol: gives === 'stress' ? 'sigma' : 'sigma_a',
-    meaning,
+    symbol: isStress ? 'sigma' : 'sigma_a',
+    meaning: isStress ? 'stress in what holds it least well' : 'the allowable stress of what holds it least well',
     dimension: 'pressure',
-    reads: [...new Set([...fullMass().reads, ...inputs.flatMap(({ reads }) => reads)])],
-    formula:
-      gives === 'stress'
-        ? [
-            { line: 'F = m_full * a', unit: 'N', says: 'the full tank at the design acceleration' },
-            ...holderKinds.map(kind => stressLine(kind)),
-          ]
-        : holderKinds.map(kind => allowedLine(kind)),
+    reads: [...new Set([...fullMass().reads, ...ownReads])],
+    formula: isStress
+      ? [forceLine, ...holderKinds.map(kind => stressLine(kind))]
+      : holderKinds.map(kind => allowedLine(kind)),
     read: (scope): Found | null => {
       const held = holdersBySlack(scope)
       const [weakest] = held ?? []
