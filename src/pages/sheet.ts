@@ -7,15 +7,20 @@ import type { Sheet, Term } from './site-data.ts'
 const styles = [
   'tokens',
   'sheet',
+  'headings',
   'words',
   'rail',
   'marks',
   'tables',
+  'leaders',
   'drawings',
+  'results',
+  'wires',
   'ledger',
   'wiring',
   'narrow',
   'paper',
+  'one-page',
 ]
 
 /** The sheets of a record, in the order of the bar; those without `main` stand at the foot only. */
