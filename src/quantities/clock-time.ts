@@ -1,0 +1,30 @@
+import type { NumberToken } from './number-token.ts'
+import type { UnitToken } from './read-unit.ts'
+import { wordAfter, wordBefore } from './words-around.ts'
+
+const fourFigures = /^(?:[01]\d|2[0-4])[0-5]\d$/
+const clockBefore = /^(?:at|by|until|till|from|before|after|to)$/
+const hourWord = /^(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|noon|midnight)$/
+const minuteWord = /^(?:min|mins|minutes?|m)$/
+const century = /^(?:1[89]|20)\d0$/
+const decade = /^\d0$/
+const decadeBefore = /^(?:the|early|late|mid|his|her|their)$/
+
+/** `1400 h`, `0830 hrs`, *five minutes past three*: a time of day. */
+export function isClockTime(text: string, number: NumberToken, unit: UnitToken): boolean {
+  if (unit.id === 'h') {
+    const digits = number.end - number.start === 4 ? text.slice(number.start, number.end) : ''
+    if (!fourFigures.test(digits)) return false
+    return digits[0] === '0' || clockBefore.test(wordBefore(text, number.start, 0).word)
+  }
+  const next = wordAfter(text, unit.end)
+  if (next.word !== 'to' || number.written !== 'words') return next.word === 'past'
+  const hour = wordAfter(text, next.end)
+  return hourWord.test(hour.word) && !minuteWord.test(wordAfter(text, hour.end).word)
+}
+
+/** The 1980s, the 90s. */
+export function isDecade(text: string, number: NumberToken): boolean {
+  const digits = text.slice(number.start, number.end)
+  return century.test(digits) || (decade.test(digits) && decadeBefore.test(wordBefore(text, number.start, 0).word))
+}

@@ -1,0 +1,105 @@
+import { isDigit, isGap, isWordPart } from './characters.ts'
+import { glyphFraction, readFractionPart } from './fraction-part.ts'
+import type { CodeToken, MaybeNumber, NumberToken } from './number-token.ts'
+import type { ReadOptions } from './quantity.ts'
+import { Rational } from './rational.ts'
+
+const longestRun = 40
+const two = 2n
+const halves = [0, 1, 2, 3, 4].map(places => Rational.of(1n, two * 10n ** BigInt(places)))
+
+/** The end of a run of digits, at most one past the longest that is read. */
+function digitsEnd(text: string, start: number): number {
+  let end = start
+  while (end <= start + longestRun && isDigit(text.charCodeAt(end))) end += 1
+  return end
+}
+
+interface Whole {
+  readonly digits: string
+  readonly end: number
+  readonly isSpaced: boolean
+  readonly isGrouped: boolean
+}
+
+const isGroupMark = (mark: string, decimal: ReadOptions['decimal']): boolean =>
+  mark === (decimal === 'point' ? ',' : '.') || (mark !== '\n' && mark !== '\r' && isGap(mark.charCodeAt(0)))
+
+function readWhole(text: string, start: number, decimal: ReadOptions['decimal']): Whole {
+  let end = digitsEnd(text, start)
+  let digits = text.slice(start, end)
+  const mark = text[end] ?? ''
+  const mayGroup = digits.length > 0 && digits.length < 4 && digits[0] !== '0' && isGroupMark(mark, decimal)
+  while (mayGroup && digits.length < longestRun && text[end] === mark && digitsEnd(text, end + 1) === end + 4) {
+    digits += text.slice(end + 1, end + 4)
+    end += 4
+  }
+  const isGrouped = mayGroup && end > start + 4
+  return { digits, end, isGrouped, isSpaced: isGrouped && mark === ' ' }
+}
+
+/** Skips a run of letters, digits and what joins them, such as `6204-2RS` or `2026-03-07`. */
+export function skipCode(text: string, start: number): CodeToken {
+  let end = start
+  for (;;) {
+    const code = text.charCodeAt(end)
+    const joins = code === 45 || code === 46 || code === 47 || code === 58 || code === 44 || code === 0x2212
+    if (!isWordPart(code) && !(joins && isWordPart(text.charCodeAt(end + 1)))) break
+    end += 1
+  }
+  return { code: true, end: Math.max(end, start + 1) }
+}
+
+function plain(start: number, whole: Whole, decimals: string, end: number): NumberToken {
+  const bottom = decimals === '' ? 1n : 10n ** BigInt(decimals.length)
+  return {
+    start,
+    end,
+    value: Rational.of(BigInt(`0${whole.digits}${decimals}`), bottom),
+    half: halves[decimals.length] ?? Rational.of(1n, two * bottom),
+    written: 'figures',
+    kind: decimals === '' ? 'whole' : 'decimal',
+    stroke: null,
+    isMarkWrong: false,
+    isSpaced: whole.isSpaced,
+    isLoose: false,
+  }
+}
+
+function isBroken(text: string, end: number): boolean {
+  const [code, after] = [text.charCodeAt(end), text.charCodeAt(end + 1)]
+  if (isDigit(code)) return true
+  if ((code === 46 || code === 44 || code === 58) && isDigit(after)) return true
+  return (
+    (code === 101 || code === 69) &&
+    (isDigit(after) || (/[-+−]/.test(text[end + 1] ?? '') && isDigit(text.charCodeAt(end + 2))))
+  )
+}
+
+function skipGlyphs(text: string, start: number): CodeToken {
+  let end = start
+  while (glyphFraction(text, end) !== null) end += 1
+  return { code: true, end }
+}
+
+/** Reads the number in figures, with its fraction, that begins at a digit, a decimal mark or a fraction sign. */
+export function readFigures(text: string, start: number, decimal: ReadOptions['decimal']): MaybeNumber {
+  const glyph = glyphFraction(text, start)
+  if (glyph !== null && glyphFraction(text, glyph.end) !== null) return skipGlyphs(text, start)
+  if (glyph !== null)
+    return {
+      ...plain(start, { digits: '', end: start, isSpaced: false, isGrouped: false }, '', start + 1),
+      ...glyph,
+      kind: 'fraction',
+    }
+  const whole = readWhole(text, start, decimal)
+  if (whole.end - start > longestRun) return skipCode(text, start)
+  const mark = text[whole.end]
+  const hasDecimals = (mark === '.' || mark === ',') && isDigit(text.charCodeAt(whole.end + 1))
+  const end = hasDecimals ? digitsEnd(text, whole.end + 1) : whole.end
+  const isPadded = !hasDecimals && whole.digits.length > 1 && whole.digits[0] === '0'
+  if (end - whole.end > longestRun || isPadded || isBroken(text, end)) return skipCode(text, start)
+  const number = plain(start, whole, text.slice(whole.end + 1, end), end)
+  if (!hasDecimals) return whole.isGrouped ? number : readFractionPart(text, number)
+  return mark === (decimal === 'point' ? '.' : ',') ? number : { ...number, isMarkWrong: true }
+}

@@ -1,0 +1,143 @@
+import { ambiguousUnits } from './ambiguous-units.ts'
+import { isGap, isLetter, skipGap } from './characters.ts'
+import { isInches } from './inch-or-preposition.ts'
+import type { ReadOptions } from './quantity.ts'
+import { matchSpelling } from './unit-spellings.ts'
+import { findMadeUnit, findUnit, mayLeadMadeUnit } from './units.ts'
+
+/** A unit as it stands behind, or before, a number. */
+export interface UnitToken {
+  readonly id: string
+  /** The key of a spelling that may be more than one unit. */
+  readonly ambiguous: string | null
+  readonly start: number
+  readonly end: number
+  /** What stands between number and unit. */
+  readonly gap: 'none' | 'space' | 'hyphen'
+}
+
+interface Part {
+  readonly id: string
+  readonly end: number
+}
+
+const powerWords = /(?:sq|square|cu|cubic)\.? /iy
+const powerMark = /(?:\^?([23])|([²³])| (squared|cubed))(?![\p{L}\p{N}_])/uy
+const joint = /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?=\p{L})|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
+
+const powerFirsts = '23²³^ '
+const letterS = 115
+const letterC = 99
+
+function sticky(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at
+  return pattern.exec(text)
+}
+
+/** One unit with its power: `mm²`, `sq ft`, `cubic inches`, `in3`. */
+function readPart(text: string, at: number): Part | null {
+  const first = text.charCodeAt(at) | 32
+  const before = first === letterS || first === letterC ? sticky(powerWords, text, at) : null
+  const start = at + (before === null ? 0 : before[0].length)
+  const base = matchSpelling(text, start)
+  if (base === null) return null
+  if (before !== null) {
+    const id = `${base.id}${before[0][0]?.toLowerCase() === 's' ? 2 : 3}`
+    return findUnit(id) === null ? null : { id, end: base.end }
+  }
+  const isSpelled = isLetter(text.charCodeAt(base.end - 1))
+  const mark = isSpelled && powerFirsts.includes(text[base.end] ?? '?') ? sticky(powerMark, text, base.end) : null
+  if (mark === null) return base
+  const power = mark[1] ?? (mark[2] === '²' || mark[3] === 'squared' ? '2' : '3')
+  const id = `${base.id}${power}`
+  const isKnown = findUnit(id) !== null || id === 's2'
+  return isKnown ? { id, end: base.end + mark[0].length } : base
+}
+
+const choiceOf = (key: string, options: ReadOptions) =>
+  ambiguousUnits.find(unit => unit.key === key)?.choose(options) ?? null
+
+const imperialOf = (key: string): string =>
+  ambiguousUnits.find(unit => unit.key === key)?.choose({ gallon: 'imperial', mil: 'mm', decimal: 'point' }) ?? key
+
+interface Reader {
+  readonly text: string
+  readonly options: ReadOptions
+}
+
+/** The unit that two parts make; a gallon that nobody chose makes an ambiguous one. */
+function combine(first: string, joined: string, { options }: Reader): string | null {
+  const [sign = '', second = ''] = [joined[0], joined.slice(1)]
+  const whole = (change: (key: string) => string) => findMadeUnit(`${change(first)}${sign}${change(second)}`)
+  const chosen = whole(key => choiceOf(key, options) ?? key)
+  if (chosen !== null) return chosen
+  return whole(imperialOf) === null ? null : 'gal'
+}
+
+/** Whether `/` or *per* follows, which a unit that is not known may follow. */
+function mayBeRefused(text: string, end: number): boolean {
+  const at = text[end] === ' ' ? end + 1 : end
+  return text[at] === '/' || text[at] === 'p'
+}
+
+type Next = { readonly part: Part } | 'refused' | null
+
+function readNext(reader: Reader, first: Part): Next {
+  if (!mayLeadMadeUnit(first.id) && !mayBeRefused(reader.text, first.end)) return null
+  const match = sticky(joint, reader.text, first.end)
+  if (match === null) return null
+  const [all, mark, , word] = match
+  const isQuotient = mark === '/' || word !== undefined
+  const second = readPart(reader.text, first.end + all.length)
+  if (second === null) return null
+  const id = combine(first.id, `${isQuotient ? '/' : '·'}${second.id}`, reader)
+  if (id === null) return mark === '/' || word === 'per' ? 'refused' : null
+  const isWordIn = all.trim() === '' && second.id === 'in' && reader.text.slice(second.end - 2, second.end) === 'in'
+  if (isWordIn && !isInches(reader.text, second.end, 'pounds')) return null
+  return { part: { id, end: second.end } }
+}
+
+function readParts(reader: Reader, at: number): Part | null {
+  let part = readPart(reader.text, at)
+  for (let steps = 0; part !== null && steps < 2; steps += 1) {
+    const next: Next = readNext(reader, part)
+    if (next === 'refused') return null
+    if (next === null) break
+    part = next.part
+  }
+  return part
+}
+
+function gapAt(text: string, at: number): { gap: UnitToken['gap']; start: number } {
+  const code = text.charCodeAt(at)
+  if (isGap(code)) return { gap: 'space', start: skipGap(text, at) }
+  const isHyphen = (code === 45 || code === 0x2011) && isLetter(text.charCodeAt(at + 1))
+  return isHyphen ? { gap: 'hyphen', start: at + 1 } : { gap: 'none', start: at }
+}
+
+function goesOn(text: string, end: number, gap: UnitToken['gap']): boolean {
+  if (text[end] === '.' && isLetter(text.charCodeAt(end + 1))) {
+    const after = text[end + 1] ?? ''
+    return gap === 'none' || after === after.toLowerCase() || !isLetter(text.charCodeAt(end + 2))
+  }
+  return (
+    gap === 'hyphen' &&
+    text[end] === '-' &&
+    text.slice(end - 2, end) === 'in' &&
+    !/^-[a-z]{4,}/.test(text.slice(end, end + 6))
+  )
+}
+
+/** The unit that follows a number, gap and all; null where none does. */
+export function readUnit(text: string, at: number, options: ReadOptions): UnitToken | null {
+  const { gap, start } = gapAt(text, at)
+  const part = readParts({ text, options }, start)
+  if (part === null || goesOn(text, part.end, gap)) return null
+  if (findUnit(part.id) !== null) return { id: part.id, ambiguous: null, start, end: part.end, gap }
+  const chosen = choiceOf(part.id, options)
+  if (chosen !== null) return { id: chosen, ambiguous: null, start, end: part.end, gap }
+  const isQuestion = ambiguousUnits.some(unit => unit.key === part.id)
+  // Of `0.8 g of braking` the quantity is `0.8 g`; the words behind it only raise the question.
+  const end = part.id === 'g-force' ? start + 1 : part.end
+  return isQuestion ? { id: part.id, ambiguous: part.id, start, end, gap } : null
+}

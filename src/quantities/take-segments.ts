@@ -1,0 +1,95 @@
+import { markDoubt, twoReadingsDoubt, unitDoubt } from './doubts.ts'
+import { makeQuantity } from './make-quantity.ts'
+import { type Qualifiers, readQualifiers } from './qualifiers.ts'
+import type { ReadingState } from './reading-state.ts'
+import type { Segment } from './segment.ts'
+import { findUnit } from './units.ts'
+import { wordAfter, wordBefore } from './words-around.ts'
+
+const pieces =
+  /^(?:lengths|pieces|bolts|screws|bars|tubes|strips|holes|studs|offcuts|sheets|boards|planks|rods|pipes|hoses|cables|wires|straps|plates|brackets|rails|spacers|washers|nails|panels|discs|legs|slots|tabs|gussets|fuses|lamps|bulbs|relays|resistors|batteries|lines|runs|links|pins|nuts|tanks|sections|bits|chunks|shelves|slats|battens|struts|ropes|chains|belts|drills|clips|clamps|angles|channels|beams)$/
+const counting =
+  /^(?:cut|cuts|bought|ordered|need|needed|needs|made|make|fitted|fit|drilled|drill|took|take|want|wants|used|use|welded|sawed|sawn|got|get|and|with|added|bolted|made|picked|saved|found|bent)$/
+
+/** `Cut 2 350 mm lengths`, where the first figure may be a count. */
+function hasTwoReadings(text: string, segment: Segment): boolean {
+  const amount = segment.amounts[0]
+  if (segment.kind !== 'single' || amount === undefined || segment.whole !== null) return false
+  const isSpacedFraction =
+    amount.number.kind === 'mixed' && /^\d{1,2} \d+\/\d/.test(text.slice(amount.start, amount.start + 8))
+  if (!amount.number.isSpaced && !isSpacedFraction) return false
+  const next = wordAfter(text, segment.end)
+  const isCounted = counting.test(wordBefore(text, amount.start, 0).word)
+  if (pieces.test(next.word)) return isCounted || !isSpacedFraction
+  return (
+    isCounted &&
+    amount.number.isSpaced &&
+    /[a-z]{3,}s$/.test(next.word) &&
+    !/(?:ss|us|is)$/.test(next.word) &&
+    /^\d{1,2} \d{3} /.test(text.slice(amount.start, amount.start + 7))
+  )
+}
+
+const isLength = ({ unit }: Segment): boolean => findUnit(unit.id)?.dimension === 'length'
+
+function limitOf(state: ReadingState, segments: readonly Segment[], at: number): number {
+  return Math.max(state.lastEnd, segments[at - 1]?.end ?? 0)
+}
+
+function groupOf(state: ReadingState, segments: readonly Segment[], at: number): number | null {
+  const [segment, before] = [segments[at], segments[at - 1]]
+  if (segment?.isGrouped !== true) return null
+  if (before?.whole?.start !== segment.whole?.start) state.groups += 1
+  return state.groups
+}
+
+function takeDoubt(state: ReadingState, segment: Segment, previous: Segment | undefined): boolean {
+  const { text, options } = state
+  if (segment.amounts.some(({ number }) => number.isMarkWrong)) {
+    state.doubts.push(markDoubt(text, segment, options.decimal))
+    return true
+  }
+  const key = segment.unit.ambiguous
+  if (key === null) return false
+  const last = state.doubts.at(-1)
+  const isShared = previous?.unit === segment.unit && last !== undefined
+  if (isShared) state.doubts.pop()
+  const start = isShared ? last.start : segment.start
+  state.doubts.push(unitDoubt(text, { start, end: segment.end }, key))
+  return true
+}
+
+/** The qualifiers of the first and last member of a group hold for all of it. */
+function groupQualifiers(all: readonly Qualifiers[], segments: readonly Segment[], at: number): Qualifiers {
+  const own = all[at] ?? { start: 0, end: 0, isApproximate: false, bound: null }
+  const whole = segments[at]?.isGrouped === true ? segments[at]?.whole : null
+  if (!whole) return own
+  const mates = all.filter((_, index) => segments[index]?.whole?.start === whole.start)
+  return {
+    ...own,
+    isApproximate: mates.some(mate => mate.isApproximate),
+    bound: mates.find(mate => mate.bound !== null)?.bound ?? null,
+  }
+}
+
+/** Takes what a chain of amounts came to: quantities with the words about them, and doubts. */
+export function takeSegments(state: ReadingState, segments: readonly Segment[]): void {
+  if (segments.length === 0) return
+  const { text } = state
+  const around = segments.map((segment, at) =>
+    readQualifiers(text, segment, { limit: limitOf(state, segments, at), isLength: isLength(segment) }),
+  )
+  for (const [at, segment] of segments.entries()) {
+    const group = groupOf(state, segments, at)
+    if (takeDoubt(state, segment, segments[at - 1])) {
+      state.lastEnd = segment.end
+      continue
+    }
+    const qualifiers = groupQualifiers(around, segments, at)
+    const quantity = makeQuantity(text, segment, qualifiers, group)
+    state.readings.push({ quantity, start: qualifiers.start, end: qualifiers.end })
+    if (hasTwoReadings(text, segment)) state.doubts.push(twoReadingsDoubt(text, segment))
+    state.quotation.pass(qualifiers.start, qualifiers.end)
+    state.lastEnd = qualifiers.end
+  }
+}

@@ -1,0 +1,103 @@
+import { ambiguousUnits } from './ambiguous-units.ts'
+import { isDigit, isGap, isLetter, isWordPart } from './characters.ts'
+import { namesOfMoney } from './currencies.ts'
+import { units } from './units.ts'
+
+interface Spelling {
+  readonly exact: string
+  readonly anyCase: boolean
+  readonly id: string
+}
+
+interface Branch {
+  readonly next: Map<number, Branch>
+  readonly spellings: Spelling[]
+}
+
+const micro = 0x3bc
+const ohm = 0x3a9
+
+function plainCode(code: number): number {
+  if (isGap(code)) return 32
+  if (code === 0xb5) return micro
+  return code === 0x2126 ? ohm : code
+}
+
+function foldedCode(code: number): number {
+  const plain = plainCode(code)
+  if (plain < 128) return plain >= 65 && plain <= 90 ? plain + 32 : plain
+  return String.fromCharCode(plain).toLowerCase().charCodeAt(0)
+}
+
+const isAnyCase = (name: string): boolean =>
+  (name.length > 2 && name === name.toLowerCase()) || (name.length > 5 && name.includes(' '))
+
+const root: Branch = { next: new Map(), spellings: [] }
+
+function addName(name: string, id: string): void {
+  let branch = root
+  let exact = ''
+  for (let at = 0; at < name.length; at += 1) {
+    exact += String.fromCharCode(plainCode(name.charCodeAt(at)))
+    const code = foldedCode(name.charCodeAt(at))
+    const next = branch.next.get(code) ?? { next: new Map(), spellings: [] }
+    branch.next.set(code, next)
+    branch = next
+  }
+  branch.spellings.push({ exact, anyCase: isAnyCase(name), id })
+}
+
+function addNames(names: readonly string[], id: string): void {
+  for (const name of names) {
+    const single = name.endsWith('+') ? name.slice(0, -1) : name
+    addName(single, id)
+    if (single !== name) addName(`${single}s`, id)
+  }
+}
+
+for (const { id, names } of units) addNames(names, id)
+for (const { key, names } of ambiguousUnits) addNames(names.split('|'), key)
+for (const [name, currency] of namesOfMoney) addName(name, `money:${currency}`)
+addNames(['100km+', '100 km+', '100 kilometre+', '100 kilometer+', 'hundred km', 'hundred kilometres'], '100km')
+
+/** Whether a unit may end at a place: no word goes on, unless it is a power or the x of `10mmx20mm`. */
+function mayEnd(text: string, end: number): boolean {
+  const code = text.charCodeAt(end)
+  const before = text.charCodeAt(end - 1)
+  if (!isWordPart(code)) return true
+  if (!isLetter(before))
+    return !((text[end - 1] === "'" || text[end - 1] === '’' || text[end - 1] === 'º') && isLetter(code))
+  const after = text.charCodeAt(end + 1)
+  if (code === 50 || code === 51) return !isWordPart(after)
+  return (code === 120 || code === 88) && isDigit(after)
+}
+
+function isExact(text: string, start: number, exact: string): boolean {
+  for (let at = 0; at < exact.length; at += 1) {
+    if (plainCode(text.charCodeAt(start + at)) !== exact.charCodeAt(at)) return false
+  }
+  return true
+}
+
+function idAt(branch: Branch, text: string, start: number): string | null {
+  let id: string | null = null
+  for (const spelling of branch.spellings) {
+    if (isExact(text, start, spelling.exact)) return spelling.id
+    if (spelling.anyCase) id ??= spelling.id
+  }
+  return id
+}
+
+/** The longest spelling of a unit at a place: its identifier or ambiguous key, and its end. */
+export function matchSpelling(text: string, start: number): { id: string; end: number } | null {
+  let branch: Branch | undefined = root
+  let found: { id: string; end: number } | null = null
+  for (let at = start; at < text.length; at += 1) {
+    branch = branch.next.get(foldedCode(text.charCodeAt(at)))
+    if (branch === undefined) break
+    if (branch.spellings.length === 0 || !mayEnd(text, at + 1)) continue
+    const id = idAt(branch, text, start)
+    if (id !== null) found = { id, end: at + 1 }
+  }
+  return found
+}

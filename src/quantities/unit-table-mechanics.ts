@@ -1,0 +1,138 @@
+import { nistSp811, type Unit, unit } from './unit.ts'
+
+const nist = { source: nistSp811 }
+const pound = '0.45359237' // kg, exact (NIST SP 811 B.8)
+const gravity = '9.80665' // m/s², exact (NIST SP 811 B.8)
+const foot = '0.3048' // m, exact (NIST SP 811 B.8)
+const inch = '0.0254' // m, exact (NIST SP 811 B.8)
+const mercury = '13595.1' // kg/m³, conventional (NIST SP 811 B.8, conventional mercury)
+
+/** Mass, force, pressure, torque, energy and power. */
+export const mechanicsUnits: readonly Unit[] = [
+  unit('mg', 'mass', { factor: '0.000001', ucum: 'mg', names: 'mg|milligram+|milligramme+' }),
+  unit('g', 'mass', { factor: '0.001', ucum: 'g', names: 'g|gm|gms|gram+|gramme+' }),
+  unit('kg', 'mass', { factor: '1', ucum: 'kg', names: 'kg|Kg|KG|kgs|kilo+|kilogram+|kilogramme+' }),
+  unit('t', 'mass', { factor: '1000', ucum: 't', names: 't|tonne+|metric ton+|metric tonne+' }),
+  unit('lb', 'mass', { factor: pound, ucum: '[lb_av]', names: 'lb|Lb|LB|lbs|lbm', ...nist }),
+  unit('oz', 'mass', { factor: `${pound} | 16`, ucum: '[oz_av]', names: 'oz|Oz|ozs|ounce+', ...nist }),
+  unit('st', 'mass', { factor: `14 ${pound}`, ucum: '[stone_av]', names: 'st|stone', ...nist }),
+  unit('cwt_imp = imp cwt', 'mass', {
+    factor: `112 ${pound}`,
+    ucum: '[lcwt_av]',
+    names: 'long cwt|imp cwt|imp. cwt|imperial cwt|UK cwt|long hundredweight|imperial hundredweight',
+    ...nist,
+  }),
+  unit('cwt_us = US cwt', 'mass', {
+    factor: `100 ${pound}`,
+    ucum: '[scwt_av]',
+    names: 'short cwt|US cwt|US hundredweight|short hundredweight',
+    ...nist,
+  }),
+  unit('ton_long = long ton', 'mass', {
+    factor: `2240 ${pound}`,
+    ucum: '[lton_av]',
+    names: 'long ton+|imperial ton+|UK ton+|imp ton+',
+    ...nist,
+  }),
+  unit('ton_short = short ton', 'mass', {
+    factor: `2000 ${pound}`,
+    ucum: '[ston_av]',
+    names: 'short ton+|US ton+',
+    ...nist,
+  }),
+  unit('kg_L = kg/L', 'density', { factor: '1000', ucum: 'kg/L', made: 'kg/L' }),
+  unit('kg_m3 = kg/m³', 'density', { factor: '1', ucum: 'kg/m3', made: 'kg/m3' }),
+  unit('g_cm3 = g/cm³', 'density', { factor: '1000', ucum: 'g/cm3', made: 'g/cm3|g/cc' }),
+  unit('g_mL = g/mL', 'density', { factor: '1000', ucum: 'g/mL', made: 'g/mL' }),
+  unit('g_L = g/L', 'density', { factor: '1', ucum: 'g/L', made: 'g/L' }),
+  unit('N', 'force', { factor: '1', ucum: 'N', names: 'N|newton+' }),
+  unit('kN', 'force', { factor: '1000', ucum: 'kN', names: 'kN|KN|kilonewton+' }),
+  unit('lbf', 'force', {
+    factor: `${pound} ${gravity}`,
+    ucum: '[lbf_av]',
+    names: 'lbf|pound-force|pounds-force|pounds force|pound force',
+    ...nist,
+  }),
+  unit('kgf', 'force', { factor: gravity, ucum: 'kgf', names: 'kgf|kp|kilogram-force|kilograms-force', ...nist }),
+  unit('Pa', 'pressure', { factor: '1', ucum: 'Pa', names: 'Pa|pascal+' }),
+  unit('hPa', 'pressure', { factor: '100', ucum: 'hPa', names: 'hPa|hectopascal+' }),
+  unit('kPa', 'pressure', { factor: '1000', ucum: 'kPa', names: 'kPa|kpa|KPa|kilopascal+', made: 'kN/m2' }),
+  unit('MPa', 'pressure', { factor: '1000000', ucum: 'MPa', names: 'MPa|megapascal+' }),
+  unit('GPa', 'pressure', { factor: '1000000000', ucum: 'GPa', names: 'GPa|gigapascal+' }),
+  unit('N_mm2 = N/mm²', 'pressure', { factor: '1000000', ucum: 'N/mm2', made: 'N/mm2' }),
+  unit('bar', 'pressure', { factor: '100000', ucum: 'bar', names: 'bar|Bar|BAR', ...nist }),
+  unit('mbar', 'pressure', { factor: '100', ucum: 'mbar', names: 'mbar|millibar+', ...nist }),
+  unit('psi', 'pressure', {
+    factor: `${pound} ${gravity} | ${inch} ${inch}`,
+    ucum: '[psi]',
+    names: 'psi|psig',
+    made: 'lb/in2|lbf/in2|pound/in2',
+    ...nist,
+  }),
+  unit('inHg', 'pressure', {
+    factor: `${mercury} ${gravity} ${inch}`,
+    ucum: "[in_i'Hg]",
+    names: 'inHg|in Hg|inches of mercury|inches Hg|" Hg|"Hg',
+    ...nist,
+  }),
+  unit('mmHg', 'pressure', {
+    factor: `${mercury} ${gravity} 0.001`,
+    ucum: 'mm[Hg]',
+    names: 'mmHg|mm Hg|millimetres of mercury',
+    ...nist,
+  }),
+  unit('kgf_cm2 = kgf/cm²', 'pressure', {
+    factor: `${gravity} 10000`,
+    ucum: 'kgf/cm2',
+    made: 'kgf/cm2|kg/cm2',
+    ...nist,
+  }),
+  unit('Nm = N·m', 'torque', { factor: '1', ucum: 'N.m', names: 'Nm', made: 'N·m' }),
+  unit('kNm = kN·m', 'torque', { factor: '1000', ucum: 'kN.m', names: 'kNm', made: 'kN·m' }),
+  unit('Ncm = N·cm', 'torque', { factor: '0.01', ucum: 'N.cm', names: 'Ncm', made: 'N·cm' }),
+  unit('lbf_ft = lbf·ft', 'torque', {
+    factor: `${pound} ${gravity} ${foot}`,
+    ucum: '[lbf_av].[ft_i]',
+    names: 'ftlb+|lbft|lbsft',
+    made: 'lb·ft|ft·lb|lbf·ft|ft·lbf|pound·ft|ft·pound',
+    ...nist,
+  }),
+  unit('lbf_in = lbf·in', 'torque', {
+    factor: `${pound} ${gravity} ${inch}`,
+    ucum: '[lbf_av].[in_i]',
+    names: 'inlb+',
+    made: 'lb·in|in·lb|lbf·in|in·lbf|pound·in|in·pound',
+    ...nist,
+  }),
+  unit('kgf_m = kgf·m', 'torque', { factor: gravity, ucum: 'kgf.m', names: 'kgm|kgfm', made: 'kgf·m|kg·m', ...nist }),
+  unit('N_mm = N/mm', 'spring-rate', { factor: '1000', ucum: 'N/mm', made: 'N/mm' }),
+  unit('N_m = N/m', 'spring-rate', { factor: '1', ucum: 'N/m', made: 'N/m' }),
+  unit('lbf_per_in = lbf/in', 'spring-rate', {
+    factor: `${pound} ${gravity} | ${inch}`,
+    ucum: '[lbf_av]/[in_i]',
+    made: 'lb/in|lbf/in|pound/in',
+    ...nist,
+  }),
+  unit('J', 'energy', { factor: '1', ucum: 'J', names: 'J|joule+' }),
+  unit('kJ', 'energy', { factor: '1000', ucum: 'kJ', names: 'kJ|kilojoule+' }),
+  unit('MJ', 'energy', { factor: '1000000', ucum: 'MJ', names: 'MJ|megajoule+' }),
+  unit('Wh', 'energy', { factor: '3600', ucum: 'W.h', names: 'Wh', made: 'W·h' }),
+  unit('kWh', 'energy', { factor: '3600000', ucum: 'kW.h', names: 'kWh|kwh|KWh|KWH', made: 'kW·h' }),
+  unit('mW', 'power', { factor: '0.001', ucum: 'mW', names: 'mW|milliwatt+' }),
+  unit('W', 'power', { factor: '1', ucum: 'W', names: 'W|w|watt+' }),
+  unit('kW', 'power', { factor: '1000', ucum: 'kW', names: 'kW|kw|KW|Kw|kilowatt+' }),
+  unit('MW', 'power', { factor: '1000000', ucum: 'MW', names: 'MW|megawatt+' }),
+  unit('hp', 'power', {
+    factor: `550 ${foot} ${pound} ${gravity}`,
+    ucum: '[HP]',
+    names: 'hp|HP|Hp|horsepower|horse power',
+    ...nist,
+  }),
+  unit('bhp', 'power', {
+    factor: `550 ${foot} ${pound} ${gravity}`,
+    ucum: '[HP]',
+    names: 'bhp|brake horsepower',
+    ...nist,
+  }),
+  unit('PS', 'power', { factor: `75 ${gravity}`, ucum: '75.kgf.m/s', names: 'PS|metric horsepower', ...nist }),
+]

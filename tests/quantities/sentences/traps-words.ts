@@ -1,0 +1,27 @@
+import type { Sentence } from '../describe-readings.ts'
+
+export const sentences: readonly Sentence[] = [
+  ['A stone jammed the second roller at the foot of the belt.', 'nothing'],
+  ['A four way fuse box and a five-speed gearbox.', 'nothing'],
+  ['Two second-hand tyres and a second pair.', 'nothing'],
+  ['Two foot pumps and 2 foot pumps.', 'nothing'],
+  ['One foot on the brake.', 'nothing'],
+  ['A couple of metres, a dozen bolts, a few mm, several inches.', 'nothing'],
+  ['Two knots in the rope.', 'nothing'],
+  ['Three bars across the back, two bar clamps.', 'nothing'],
+  ['Five stone chips in the paint.', 'nothing'],
+  ['Half the bolts, a half shaft and the quarter panel.', 'nothing'],
+  ['Third gear, fourth gear, second gear.', 'nothing'],
+  ['It wants another half a turn.', 'nothing'],
+  ['Two mugs an hour, twice an hour.', 'nothing'],
+  ['Three holes a metre.', 'nothing'],
+  ['Four-way plug, two-pin socket, 7-pin plug.', 'nothing'],
+  ['Hundreds of metres, tens of amps.', 'nothing'],
+  ['Eight studs, four a side.', 'nothing'],
+  ['Two and a half times as long.', 'nothing'],
+  ['A volt is not an amp.', 'nothing'],
+  ['Three quarters of the bolts are in.', 'nothing'],
+  ['Set the screw 2½ turns out.', 'nothing'],
+  ['A second coat went on in half the time.', 'nothing'],
+  ['One point to note: two of the three are new.', 'nothing'],
+]
