@@ -35,6 +35,7 @@ const mayImport: Record<string, readonly string[]> = {
     'type src/facts',
     'type src/findings',
   ],
+  'src/drafts': ['src/facts', 'src/quantities', 'src/findings', 'type src/record'],
   'src/pages': [
     'src/editions',
     'src/record',
