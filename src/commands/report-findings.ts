@@ -13,11 +13,16 @@ function reportOne(found: Finding, colour: boolean): string {
     colour ? styleText(style, text, { validateStream: false }) : text
   const place = paint('bold', `${found.file}:${found.line}:${found.column}`)
   const lines = [`${place} ${paint(colours[found.severity], found.severity)} ${found.rule}`, `  ${found.message}`]
-  if (found.mend !== null)
-    lines.push(...found.mend.split('\n').map((line, index) => `  ${index === 0 ? 'write: ' : '       '}${line}`))
+  if (found.mend !== null) lines.push(...mendLines(found.mend))
   for (const related of found.related)
     lines.push(`  see ${related.file}:${related.line}:${related.column} ${related.message}`)
   return lines.join('\n')
+}
+
+/** A mend is a sentence, or what to write in place of what was written. */
+function mendLines(mend: string): string[] {
+  const isSentence = /^(write|or|set) /.test(mend)
+  return mend.split('\n').map((line, at) => `  ${isSentence ? '' : at === 0 ? 'write: ' : '       '}${line}`)
 }
 
 /** True where a stream is a terminal that shows colour and nobody asked for none. */
