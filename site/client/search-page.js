@@ -17,7 +17,8 @@
       // What mistyped words need is made while nobody waits, and the query run in.
       setTimeout(() => {
         this.open.vocabulary.prepare()
-        globalThis.oddlegSearch.search(this.open, 'length 1 mm', most)
+        for (const words of ['length', 'length 1 mm', 'tape length'])
+          globalThis.oddlegSearch.search(this.open, words, most)
       }, 200)
       addEventListener('hashchange', () => this.ask(asked()))
     }
@@ -110,14 +111,18 @@
   /** Things are told by the tool; all else is what the builder wrote. */
   const isTold = ({ kind }) => kind === 'part' || kind === 'circuit' || kind === 'connector'
 
+  /** One figure of `720 x 340 mm` says nothing alone: there the sentence below says it. */
+  const isBare = ({ unit, label, text }) => label !== null && unit !== '1' && /^[\d.,]+$/.test(text)
+
   const headOf = hit => {
     const name = hit.label === null ? [] : marked(hit.label)
-    if (hit.unit !== null)
-      return [
-        make('span', { className: 'whole' }, make('strong', {}, hit.text), ...(name.length > 0 ? [' ', ...name] : [])),
-      ]
-    const kinds = { job: 'Job', session: 'Session', text: hit.number === null ? 'Build note' : 'Note' }
-    return [make('span', { className: 'whole' }, ...(name.length > 0 ? name : [kinds[hit.kind] ?? hit.kind]))]
+    const figure = hit.unit === null || isBare(hit) ? [] : [make('strong', {}, hit.text)]
+    const title = hit.kind === 'job' ? 'Job' : hit.title
+    const words =
+      name.length > 0 || figure.length > 0
+        ? [...figure, figure.length > 0 && name.length > 0 ? ' ' : '', ...name]
+        : [title]
+    return [make('span', { className: 'whole' }, ...words)]
   }
 
   const balloonOf = ({ number }) => {
