@@ -1,6 +1,7 @@
 import type { FactValue } from '../facts/fact.ts'
 import { latest } from '../record/lookups.ts'
 import type { AsBuiltRecord, Held, Part, Thing } from '../record/record.ts'
+import { byName } from './by-name.ts'
 import type { Scope } from './scope.ts'
 
 /** What a pattern such as `circuit/length` leads to in the record. */
@@ -80,6 +81,9 @@ export function isLive(circuit: Thing): boolean {
 }
 
 export function partsOfKind(record: AsBuiltRecord, kinds: readonly string[]): Part[] {
+  const [first, ...others] = kinds
+  if (first === undefined) return []
+  if (others.length === 0) return (byName(record).partsByKind.get(first) ?? []).filter(isChecked)
   return record.parts.filter(part => part.partKind !== null && kinds.includes(part.partKind) && isChecked(part))
 }
 

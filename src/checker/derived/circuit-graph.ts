@@ -1,5 +1,6 @@
 import { latest } from '../../record/lookups.ts'
 import type { Thing } from '../../record/record.ts'
+import { byName } from '../by-name.ts'
 import { isChecked, isLive, usedWords, wordsOf } from '../look-up.ts'
 import type { CheckSubject, Scope } from '../scope.ts'
 import { subjectOf } from '../subjects.ts'
@@ -18,19 +19,18 @@ export function isDrawing(circuit: Thing): boolean {
 
 /** The box that a circuit feeds; null for a circuit that feeds none. */
 export function boxFedBy(scope: Scope, circuit: string): string | null {
-  const box = scope.record.parts.find(
-    part => part.partKind === 'fuse-box' && isChecked(part) && wordsOf(part, 'feed') === circuit,
-  )
-  return box?.id ?? null
+  const boxes = byName(scope.record).partsByKind.get('fuse-box') ?? []
+  return boxes.find(part => isChecked(part) && wordsOf(part, 'feed') === circuit)?.id ?? null
 }
 
 /** The circuit that feeds the box in which the subject is fused; none where the box names no feed. */
 export function feedOfSubject(scope: Scope): readonly CheckSubject[] {
   const { record, subject } = scope
   const box = subject.thing === null ? null : usedWords(scope, subject.thing, 'fuse.box')
-  const part = record.parts.find(({ id, partKind }) => id === box && partKind === 'fuse-box')
-  const feed = part === undefined ? null : usedWords(scope, part, 'feed')
-  const circuit = record.circuits.find(({ id }) => id === feed)
+  const { parts, circuits } = byName(record)
+  const part = parts.get(box ?? '')
+  const feed = part?.partKind === 'fuse-box' ? usedWords(scope, part, 'feed') : null
+  const circuit = circuits.get(feed ?? '')
   if (circuit !== undefined && circuit.id !== subject.id) return [subjectOf('circuit', circuit)]
   if (box !== null) scope.notebook.note(`The feed of the box ${box} is not named, so nothing is added for it.`)
   return []

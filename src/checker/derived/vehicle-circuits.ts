@@ -1,4 +1,5 @@
 import type { AsBuiltRecord, Thing } from '../../record/record.ts'
+import { byName } from '../by-name.ts'
 import type { Input } from '../input.ts'
 import { optional } from '../inputs/value.ts'
 import { isLive, lookUp, usedWords, wordsOf } from '../look-up.ts'
@@ -63,8 +64,8 @@ function fuseUpstream(scope: Scope, circuit: Thing | null, depth: number): Thing
   if (circuit === null || depth > furthest) return null
   if (hasFuse(withSubject(scope, subjectOf('circuit', circuit)), circuit)) return circuit
   const supply = usedWords(scope, circuit, 'supply')
-  const above = scope.record.circuits.find(one => one.id === supply && isLive(one))
-  return above === undefined ? null : fuseUpstream(scope, above, depth + 1)
+  const above = byName(scope.record).circuits.get(supply ?? '')
+  return above === undefined || !isLive(above) ? null : fuseUpstream(scope, above, depth + 1)
 }
 
 function hasFuse(scope: Scope, circuit: Thing): boolean {
