@@ -111,10 +111,10 @@ export const Part = ({ part }: { readonly part: PartOfPage }) => {
   }
 }
 
-/** A long formula scrolls by itself, by keyboard too. */
 /** A drawing at its own size: where there is less room its frame scrolls, also by keyboard. */
 const WiringFrame = ({ part: { drawing, caption } }: { readonly part: Extract<PartOfPage, { kind: 'wiring' }> }) => (
   <figure class="wiring">
+    {/* biome-ignore lint/a11y/useSemanticElements: a fieldset belongs to a form */}
     <div class="scroll" tabindex="0" role="group" aria-label={drawing.title}>
       {raw(drawing.svg)}
     </div>
@@ -132,6 +132,7 @@ const WiringFrame = ({ part: { drawing, caption } }: { readonly part: Extract<Pa
   </figure>
 )
 
+/** A long formula scrolls by itself, by keyboard too. */
 const Formula = ({
   lines,
 }: {

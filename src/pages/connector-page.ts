@@ -20,6 +20,7 @@ export function makeConnectorPage(atlas: Atlas, connector: Connector): Page {
     title: connector.name,
     longTitle: `${connector.name}, connector`,
     section: 'wiring',
+    look: 'wiring',
     gutter: [
       { term: 'Connector', words: [look('path', connector.id)] },
       { term: 'Number', words: [plain(pair?.left.number ?? '')] },

@@ -1,12 +1,12 @@
-import { type AskedLine, groupLines } from '../record/asked/split-ledger.ts'
-import { systemGroups } from './cost-sums.ts'
+import { type AmountGroup, type AskedLine, groupLines, type Whereabouts } from '../record/asked/split-ledger.ts'
+import { donorKey, systemGroups } from './cost-sums.ts'
 import { plain } from './inline.ts'
 import { money } from './money.ts'
 import { inMoney } from './money-cells.ts'
 import { dayNumber, longDate } from './page-dates.ts'
 import type { PartOfPage } from './page-parts.ts'
 import type { PageScope } from './page-scope.ts'
-import { drawBars } from './plots/bar-plot.ts'
+import { type Bar, drawBars } from './plots/bar-plot.ts'
 import { drawMoney, type MoneyStep } from './plots/money-line.ts'
 import { noteAddress, subjectAddress } from './thing-addresses.ts'
 
@@ -42,44 +42,39 @@ export function moneyOverTime(scope: PageScope, lines: readonly AskedLine[]): Pa
   ]
 }
 
-/** Money by system: what is on the vehicle, what is not, what was used up. */
+/** Money by system: what was paid for what is on the vehicle, for what is not, and what was used up; a line where something came back. */
 export function moneyBySystem(scope: PageScope, lines: readonly AskedLine[]): PartOfPage[] {
   const groups = systemGroups(scope, lines)
   if (groups.length < 2) return []
-  const bars = groups.map(({ key, lines: own, amount }) => {
-    const places = new Map(
-      groupLines(own, scope.record.ledger.currency, ({ whereabouts }) => whereabouts).map(group => [
-        group.key,
-        Number(group.amount),
-      ]),
-    )
-    const system = scope.record.systems.find(({ id }) => id === key)
-    return {
-      label: key === '' ? 'of no system' : (system?.name ?? (key.startsWith('(') ? 'Donors' : key)),
-      href: system === undefined ? null : scope.to(subjectAddress({ kind: 'system', id: key })),
-      pieces: [
-        { size: (places.get('on the vehicle') ?? 0) + (places.get('donor') ?? 0), look: 'bar' as const },
-        { size: places.get('not on the vehicle') ?? 0, look: 'bar hatched' as const },
-        { size: places.get('used up') ?? 0, look: 'bar open' as const },
-      ],
-      text: inMoney(scope, amount),
-    }
-  })
+  const bars = groups.map(group => systemBar(scope, group))
   const drawn = drawBars({
     says: 'Money by system',
     tells: bars.map(({ label, text }) => `${label} ${text}`).join(', '),
     bars,
   })
-  return [
-    {
-      kind: 'drawings',
-      ...drawn,
-      caption: [
-        plain(
-          'Full: in parts that are on the vehicle, and donors. Hatched: in parts that are not. Empty: materials, tools and services.',
-        ),
-      ],
-      framed: false,
-    },
-  ]
+  const key =
+    'Full: paid for parts that are on the vehicle, and donors. Hatched: for parts that are not. Empty: materials, tools and services.'
+  const crossed = bars.some(({ crossedAt }) => crossedAt !== null) ? ' What lies beyond a cross line came back.' : ''
+  return [{ kind: 'drawings', ...drawn, caption: [plain(`${key}${crossed}`)], framed: false }]
+}
+
+function systemBar(scope: PageScope, { key, lines, amount }: AmountGroup): Bar & { readonly crossedAt: number | null } {
+  const { currency } = scope.record.ledger
+  const paid = lines.filter(({ line }) => line.of !== 'returned')
+  const places = new Map(
+    groupLines(paid, currency, ({ whereabouts }) => whereabouts).map(group => [group.key, Number(group.amount)]),
+  )
+  const size = (...of: readonly Whereabouts[]): number => of.reduce((sum, place) => sum + (places.get(place) ?? 0), 0)
+  const system = scope.record.systems.find(({ id }) => id === key)
+  return {
+    label: system?.name ?? (key === '' ? 'Of no system' : key === donorKey ? 'Donors' : key),
+    href: system === undefined ? null : scope.to(subjectAddress({ kind: 'system', id: key })),
+    pieces: [
+      { size: size('on the vehicle', 'donor'), look: 'bar' },
+      { size: size('not on the vehicle'), look: 'bar hatched' },
+      { size: size('used up'), look: 'bar open' },
+    ],
+    crossedAt: paid.length === lines.length ? null : Math.max(0, Number(amount)),
+    text: inMoney(scope, amount),
+  }
 }

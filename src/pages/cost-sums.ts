@@ -5,7 +5,7 @@ import type { Cell, Inline } from './cells.ts'
 import { plain, wordsCell } from './inline.ts'
 import { inMoney } from './money-cells.ts'
 import type { PartOfPage } from './page-parts.ts'
-import { type PageScope, saidWords } from './page-scope.ts'
+import type { PageScope } from './page-scope.ts'
 import { column, row, table } from './tables.ts'
 import { noteAddress } from './thing-addresses.ts'
 
@@ -16,7 +16,8 @@ const sumOf = (scope: PageScope, lines: Lines): string =>
     lines.map(({ line }) => line.amount),
     scope.record.ledger.currency,
   )
-const sumCell = (scope: PageScope, lines: Lines): Cell =>
+/** The sum of lines; empty where there are none. */
+export const sumCell = (scope: PageScope, lines: Lines): Cell =>
   wordsCell(lines.length === 0 ? '' : inMoney(scope, sumOf(scope, lines)))
 
 /** What was paid, by where the money is now; what is bolted on stands beside it. */
@@ -82,7 +83,8 @@ export function systemGroups(scope: PageScope, lines: Lines): AmountGroup[] {
   return groups.sort((one, other) => place(one.key) - place(other.key))
 }
 
-const donorKey = '(donors)' // no identifier: those have no brackets
+/** No identifier: those have no brackets. */
+export const donorKey = '(donors)'
 
 function systemName(scope: PageScope, key: string): readonly Inline[] {
   if (key === donorKey) return [plain('Donors')]
@@ -121,67 +123,4 @@ export function sessionTable(scope: PageScope, lines: Lines): PartOfPage {
       ]),
     ],
   })
-}
-
-/** Who was paid, in the words of the notes, the dearest first. */
-export function supplierTable(scope: PageScope, lines: Lines): PartOfPage {
-  const bought = lines.filter(({ line }) => line.of !== 'donor')
-  const groups = groupLines(bought, scope.record.ledger.currency, ({ supplier }) => supplier?.text ?? '')
-  const cells = (some: Lines): Cell[] => [
-    wordsCell(String(some.length)),
-    sumCell(
-      scope,
-      some.filter(({ line }) => line.of !== 'returned'),
-    ),
-    sumCell(
-      scope,
-      some.filter(({ line }) => line.of === 'returned'),
-    ),
-    sumCell(scope, some),
-  ]
-  return table({
-    caption: 'Money by supplier, donors left out',
-    columns: [
-      column('From', 'wide'),
-      column('Amounts', 'num'),
-      column('Paid', 'num'),
-      column('Came back', 'num'),
-      column('In all', 'num'),
-    ],
-    rows: groups
-      .sort((one, other) => Number(other.amount) - Number(one.amount))
-      .map(({ lines: own }) => row([wordsCell(supplierName(scope, own)), ...cells(own)])),
-    foot: [row([wordsCell('Together'), ...cells(bought)])],
-  })
-}
-
-function supplierName(scope: PageScope, [first]: Lines): readonly Inline[] {
-  const words = first?.supplier ?? null
-  if (words === null) return [plain('not said')]
-  const donor = scope.record.donors.find(({ id }) => id === words.text.trim())
-  return donor === undefined ? saidWords(words) : [scope.thing({ kind: 'donor', id: donor.id })]
-}
-
-/** What was paid in other currencies, at which rate, and what that came to; nothing where all was paid in one. */
-export function currencyTable(scope: PageScope, lines: Lines): PartOfPage[] {
-  const foreign = lines.filter(({ rate }) => rate !== null)
-  if (foreign.length === 0) return []
-  const groups = groupLines(foreign, scope.record.ledger.currency, ({ line }) => line.written.currency)
-  return [
-    table({
-      caption: 'Other currencies',
-      columns: [column('Currency'), column('One of it is', 'num'), column('Amounts', 'num'), column('Came to', 'num')],
-      rows: groups.map(({ key, lines: own, amount }) => {
-        const rate = own[0]?.rate ?? '1'
-        return row([
-          wordsCell(key),
-          wordsCell([scope.link(`${rate} ${scope.record.ledger.currency}`, noteAddress(null))]),
-          wordsCell(String(own.length)),
-          wordsCell(inMoney(scope, amount)),
-        ])
-      }),
-      foot: [row([wordsCell('Together'), wordsCell(''), wordsCell(String(foreign.length)), sumCell(scope, foreign)])],
-      note: 'Each line is multiplied by its quantity, converted, and then rounded to the smallest coin.',
-    }),
-  ]
 }

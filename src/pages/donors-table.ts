@@ -40,6 +40,7 @@ export function donorMoney(scope: PageScope): PartOfPage[] {
         column('Donor', 'wide'),
         column('Parts on the vehicle', 'num'),
         column('Cost', 'figure'),
+        column('Its priced parts', 'num'),
         column('Came back', 'num'),
         column('In the end', 'num'),
       ],
@@ -50,11 +51,12 @@ export function donorMoney(scope: PageScope): PartOfPage[] {
   ]
 }
 
-function moneyRow(scope: PageScope, { donor, gave, cameBack, net }: DonorAccount): TableRow {
+function moneyRow(scope: PageScope, { donor, gave, pricedParts, cameBack, net }: DonorAccount): TableRow {
   return row([
     wordsCell([scope.thing({ kind: 'donor', id: donor.id })]),
     wordsCell(String(gave.length)),
     costCell(scope, donor.id),
+    wordsCell(inMoney(scope, pricedParts)),
     wordsCell(inMoney(scope, cameBack)),
     wordsCell(inMoney(scope, net)),
   ])
@@ -67,6 +69,7 @@ function footRow(scope: PageScope, accounts: readonly DonorAccount[]): TableRow 
     wordsCell('Together'),
     wordsCell(String(accounts.reduce((count, { gave }) => count + gave.length, 0))),
     sum(({ cost }) => cost ?? '0'),
+    sum(({ pricedParts }) => pricedParts),
     sum(({ cameBack }) => cameBack),
     sum(({ net }) => net),
   ])

@@ -158,7 +158,7 @@ function waysIn(scope: PageScope): PartOfPage {
     [
       'are building it',
       [
-        link('what stands in the way', 'jobs'),
+        link('what stands in the way', 'road'),
         link('what to measure next', 'measure-next'),
         link('every measurement', 'measurements'),
       ],

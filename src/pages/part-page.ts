@@ -2,9 +2,11 @@ import type { Part, PartEvent } from '../record/record.ts'
 import type { Atlas } from './atlas.ts'
 import { fromWords, priceCell } from './bill-of-materials.ts'
 import { look, plain, wordsCell } from './inline.ts'
+import { workLines } from './jobs-page.ts'
 import { longDate } from './page-dates.ts'
+import type { PartOfPage } from './page-parts.ts'
 import type { PageRow } from './page-row.ts'
-import { type PageScope, pageScope, saidWords, sourceWords, spaced } from './page-scope.ts'
+import { type PageScope, pageScope, sourceWords, spaced } from './page-scope.ts'
 import { circuitsOf, jobsNaming } from './part-links.ts'
 import { stateCell } from './part-states.ts'
 import { photosNamed } from './photos-page.ts'
@@ -106,20 +108,9 @@ function eventRow(scope: PageScope, part: Part, event: PartEvent) {
   ])
 }
 
-function fixesOf(scope: PageScope, part: Part) {
+function fixesOf(scope: PageScope, part: Part): PartOfPage[] {
   const fixes = scope.record.temporary.filter(fix => fix.part === part.id)
   if (fixes.length === 0) return []
-  return [
-    heading('Temporary fixes on it', 'fixes'),
-    {
-      kind: 'jobs' as const,
-      jobs: fixes.map(fix => ({
-        id: null,
-        shape: fix.open ? ('fix' as const) : ('fix-gone' as const),
-        words: saidWords(fix.words),
-        state: [plain(fix.open ? 'still there' : 'gone')],
-        balloon: { ...scope.balloon(fix.session), href: scope.to(noteAddress(fix.session)) },
-      })),
-    },
-  ]
+  const lines = workLines(scope, { jobs: [], fixes }).map(line => ({ ...line, id: null }))
+  return [heading('Temporary fixes on it', 'fixes'), { kind: 'jobs', jobs: lines }]
 }

@@ -17,10 +17,10 @@ const styles = [
   'results',
   'wires',
   'ledger',
-  'wiring',
   'narrow',
   'paper',
   'one-page',
+  'wiring', // a named page counts only after the page of `paper`
 ]
 
 /** The sheets of a record, in the order of the bar; those without `main` stand at the foot only. */

@@ -79,7 +79,7 @@ interface CutTable {
 
 /** The wires to be cut, thinnest first, one drum's wires together. */
 export function cutTable(scope: PageScope, { caption, cuts, isBench }: CutTable): PartOfPage {
-  const tick = isBench ? [column('Cut', 'narrow'), column('Crimped', 'narrow')] : []
+  const tick = isBench ? ['Cut', 'Crimped, from', 'Crimped, to'].map(label => column(label, 'narrow')) : []
   return table({
     caption,
     columns: [
@@ -112,7 +112,7 @@ function cutRow(scope: PageScope, cut: Cut, isBench: boolean): TableRow {
     wordsCell(capital(wire.from)),
     wordsCell(capital(wire.to)),
     wordsCell(capital(stopsBetween(cut)), joins === '' ? [] : [plain(joins)]),
-    ...(isBench ? [{ kind: 'tick' as const }, { kind: 'tick' as const }] : []),
+    ...(isBench ? Array.from({ length: 3 }, () => ({ kind: 'tick' as const })) : []),
   ])
 }
 

@@ -65,18 +65,14 @@ function writtenFigure(scope: PageScope, held: Circuit['load']): Cell {
   return wordsCell(held === null ? '' : [scope.link(held.value.text.replaceAll(' ', '\u202f'), wordsAddress(held))])
 }
 
+/** Way and rating, the box below them; a fuse in the cable itself says where. */
 function fuseCell(scope: PageScope, { fuse }: Circuit): Cell {
   if (fuse === null) return wordsCell('none')
-  const where =
-    fuse.box === null
-      ? [plain('in the cable')]
-      : [plain(endName(scope.record, fuse.box)), ...(fuse.way === null ? [] : [plain(`, way ${fuse.way}`)])]
-  return wordsCell(
-    where,
-    fuse.rating === null
-      ? []
-      : [...figure(fuse.rating.value.text), ...(fuse.type === null ? [] : [plain(` ${fuse.type}`)])],
-  )
+  const rating = fuse.rating === null ? [plain('rating not written')] : figure(fuse.rating.value.text)
+  const type = fuse.type === null ? [] : [plain(` ${fuse.type}`)]
+  const way = fuse.way === null ? [] : [plain(`way ${fuse.way}, `)]
+  const after = fuse.after === null ? 'in the cable' : `in the cable, ${fuse.after.value.text} from the source`
+  return wordsCell([...way, ...rating, ...type], [plain(fuse.box === null ? after : endName(scope.record, fuse.box))])
 }
 
 /** Its loom and the way back, the route below them. */
@@ -90,7 +86,8 @@ function whereCell(scope: PageScope, circuit: Circuit): Cell {
         ? [plain(circuit.return)]
         : []
       : [scope.thing({ kind: 'earth-point', id: earth.id })]
-  const middle = route.length === 0 ? [] : [plain(route.join(' – '))]
+  const inner = route.slice(1, -1)
+  const middle = inner.length === 0 ? [] : [plain(capital(inner.join(' – ')))]
   return wordsCell([...loomWords, plain('back: '), ...own, ...home], middle)
 }
 

@@ -1,4 +1,4 @@
-import { drawLidCard } from '../wiring/draw-fuse-box.ts'
+import { drawLidCard } from '../wiring/draw-lid-card.ts'
 import { anchorName, pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import { plain } from './inline.ts'
@@ -12,6 +12,9 @@ import { wiringOf, wiringPart } from './wiring-of.ts'
 
 const caution =
   'Disconnect the battery first. Use the crimping tool that the terminal’s maker names, and pull every crimp before it goes in. Local rules and licensed practice decide.'
+
+const notTold =
+  'What these sheets cannot tell, since no note does: which terminal goes on which end, and how far apart branches lie where no length stands. Measure those on the vehicle, and write them down.'
 
 /** The sheets that leave the house: the cut list for the bench, the cards for the lids. */
 export function makeWiringSheets(atlas: Atlas): Page[] {
@@ -35,6 +38,7 @@ function cutListPage(atlas: Atlas): Page {
           scope.link('Back to the wiring', pageAddress('wiring')),
         ]),
         words('caution', caution),
+        words('note', notTold),
       ),
       ...looms
         .filter(({ cuts }) => cuts.length > 0)

@@ -41,9 +41,9 @@ describe('the room that is kept for lettering', () => {
 
 describe('words are broken into lines', () => {
   test.each([
-    ['Left rear lamp', 60, ['Left rear', 'lamp']],
+    ['Left rear lamp', 70, ['Left rear', 'lamp']],
     ['2.5 mm² red', 60, ['2.5\u00a0mm²', 'red']],
-    ['Motorhauptsicherung', 60, ['Motorha', 'uptsicher', 'ung']],
+    ['Motorhauptsicherung', 60, ['Motorh', 'auptsic', 'herung']],
     ['', 60, ['']],
     ['  a   b ', 60, ['a b']],
   ])('%j within %d', (text, width, expected) => {

@@ -7,6 +7,8 @@ export interface Bar {
   readonly href: string | null
   /** Side by side from zero; what is below zero is not drawn and stands in `text` alone. */
   readonly pieces: readonly { readonly size: number; readonly look: 'bar' | 'bar hatched' | 'bar open' }[]
+  /** Where a line crosses the bar: what lies beyond it came back. Null: nowhere. */
+  readonly crossedAt?: number | null
   /** The figure at the bar's end, in words. */
   readonly text: string
 }
@@ -78,7 +80,11 @@ function drawBar(bar: Bar, top: number, { layout, along }: Ground): Stroke[] {
     ? lettering('plot-n', { x: layout.left + 4, y: y - 7 }, bar.label)
     : lettering('plot-n end', { x: layout.left - 10, y: middle + 5 }, shortened(bar.label))
   const figure = lettering('plot-f', { x: along(lengthOf(bar)) + 8, y: middle + 5 }, bar.text)
-  return [{ kind: 'link', href: bar.href, says: `${bar.label}: ${bar.text}`, strokes: [name, ...pieces, figure] }]
+  const cross = bar.crossedAt ?? null
+  const line = cross === null ? [] : [path('limit', `M${tenth(along(cross))} ${y - 4}V${y + barHeight + 4}`)]
+  return [
+    { kind: 'link', href: bar.href, says: `${bar.label}: ${bar.text}`, strokes: [name, ...pieces, ...line, figure] },
+  ]
 }
 
 const longestName = 28 // characters that fit beside the bars; the table has the whole name
