@@ -4,6 +4,7 @@ import type { Amount } from '../facts/fact.ts'
 import type { Held, Part, Session } from '../record/record.ts'
 import { figureUrl, noteUrl } from './addresses.ts'
 import { figureRow, placeRow } from './figure-row.ts'
+import { showsCost } from './shows-cost.ts'
 import { verdictRow } from './verdict-row.ts'
 import { circuitRow, connectorRow, earthPointRow, fuseBoxRow, loomRow, volumeRow } from './wiring-rows.ts'
 
@@ -20,7 +21,7 @@ function recordOf({ record, verdicts, inspection, findings }: Publication): Row 
     edition: record.edition,
     build: buildRow(record),
     sessions: record.sessions.map(sessionRow),
-    parts: record.parts.map(partRow),
+    parts: record.parts.map(part => partRow(part, showsCost(record))),
     measurements: record.measurements.map(measured => ({
       path: measured.path,
       ...figureRow(measured.quantity),
@@ -61,7 +62,7 @@ function recordOf({ record, verdicts, inspection, findings }: Publication): Row 
     inspection: inspection.map(inspectionRow),
     checks: verdicts.map(verdictRow),
     findings,
-    cost: costRow(record),
+    cost: showsCost(record) ? costRow(record) : null,
   }
 }
 
@@ -81,7 +82,8 @@ function sessionRow({ id, number, date, title, hours, file }: Session): Row {
 
 const amountOf = (held: Held<Amount> | null): Row | null => (held === null ? null : { ...held.value })
 
-function partRow(part: Part): Row {
+function partRow(part: Part, withCost: boolean): Row {
+  const costOf = (cost: Part['cost']): Row | null => (withCost ? amountOf(cost) : null)
   return {
     id: part.id,
     name: part.name,
@@ -91,14 +93,14 @@ function partRow(part: Part): Row {
     onVehicle: part.onVehicle,
     qty: Number(part.qty),
     from: part.from?.value.text ?? null,
-    cost: amountOf(part.cost),
+    cost: costOf(part.cost),
     replaces: part.replaces,
     replacedBy: part.replacedBy,
     history: part.events.map(({ session, action, fits, cost, why, place }) => ({
       session,
       action,
       fits,
-      cost: amountOf(cost),
+      cost: costOf(cost),
       why: why?.value.text ?? null,
       file: place.file,
       line: place.line,

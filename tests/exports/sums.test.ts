@@ -6,6 +6,7 @@ import { recordTables } from '../../src/exports/tables/record-tables.ts'
 import type { Table, TableRow } from '../../src/pages/blocks.ts'
 import { makeSiteData } from '../../src/pages/make-site-data.ts'
 import type { PartOfPage } from '../../src/pages/page-parts.ts'
+import { donorAccounts } from '../../src/record/asked/donor-accounts.ts'
 import { askLedger } from '../../src/record/asked/split-ledger.ts'
 import { demo, pond, pondBuild, publicationOfTexts } from './builds.ts'
 
@@ -76,6 +77,7 @@ describe('the sums', () => {
       'cost/index.html Money by supplier, donors left out: Came back',
       'cost/index.html Money by supplier, donors left out: In all',
       'cost/index.html What the donors cost: Cost',
+      'cost/index.html What the donors cost: Its priced parts',
       'cost/index.html What the donors cost: Came back',
       'cost/index.html What the donors cost: In the end',
       'cost/index.html What came back: Amount',
@@ -117,6 +119,15 @@ describe('the sums', () => {
     expect(added.map(({ foot, rows }) => [foot, rows])).toEqual([
       [publication.record.ledger.onVehicle, publication.record.ledger.onVehicle],
     ])
+  })
+
+  test('a donor comes to its cost and its priced parts, less what came back', async () => {
+    const accounts = donorAccounts((await demo()).record)
+    const worked = accounts.map(({ cost, pricedParts, cameBack }) =>
+      new Big(cost ?? '0').plus(pricedParts).minus(cameBack).toFixed(2),
+    )
+    expect(accounts.length).toBe(3)
+    expect(accounts.map(({ net }) => net)).toEqual(worked)
   })
 
   test('builds made at random add up on every page', async () => {

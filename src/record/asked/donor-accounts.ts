@@ -11,6 +11,8 @@ export interface DonorAccount {
   readonly gone: readonly Part[]
   /** In the build's currency; null where no price is written. */
   readonly cost: string | null
+  /** Paid for parts of it that have a price of their own. */
+  readonly pricedParts: string
   /** From selling or returning its parts. */
   readonly cameBack: string
   /** What was paid for the donor and for its parts, less what came back. */
@@ -39,6 +41,7 @@ function accountOf(record: AsBuiltRecord, donor: Thing): DonorAccount {
     toCome: own.filter(part => !part.onVehicle && !isGone(part)),
     gone: own.filter(isGone),
     cost: bought.length === 0 ? null : addAmounts(amounts(bought), currency),
+    pricedParts: addAmounts(amounts(ofParts.filter(({ of }) => of !== 'returned')), currency),
     cameBack: addAmounts(back, currency).replace(/^-/, ''),
     net: addAmounts(amounts([...bought, ...ofParts]), currency),
   }
