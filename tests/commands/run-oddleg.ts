@@ -60,7 +60,9 @@ circuits:
     load: 7 A
     cable: { area: 2.5 mm², colour: green/purple }
     length: 4.8 m
+    fuse: 10 A
     return: chassis
+    earth: left-rear
 ---
 The tank is :measure[860 mm ± 2 mm]{of="fuel-tank/length"} long.
 
