@@ -1,31 +1,89 @@
-import { relative, resolve } from 'node:path'
-import { publishFiles } from '../build.ts'
+import { join, relative, resolve } from 'node:path'
+import { type Built, publishExports, publishFiles } from '../build.ts'
+import { withheldNames } from '../editions/withheld-names.ts'
+import { manifestName, sumOf } from '../exports/manifest.ts'
 import { PublishError, publishFolder } from '../exports/publish-folder.ts'
-import { countAll, countWords, statusOf } from './counts.ts'
+import type { Finding } from '../findings/finding.ts'
+import { type Counts, countAll, countWords, statusOf } from './counts.ts'
 import { CannotRun, type PublishOptions } from './options.ts'
-import { readBuild, requireEdition } from './read-build.ts'
+import { readBuild, requireKnown } from './read-build.ts'
 import { reportFindings, showsColour } from './report-findings.ts'
+import { sessionNamed } from './session-named.ts'
 
 /** `oddleg build`: publishes nothing and gives 1 where a note has an error, unless forced; a failed check gives 1 only with strict. */
 export async function build(options: PublishOptions): Promise<number> {
   const built = await readBuild(options)
-  requireEdition(built, options.edition)
+  const editions = options.allEditions ? built.record.editions.map(({ name }) => name) : [options.edition]
+  for (const edition of editions) requireKnown(built, edition)
   const counts = countAll(built.findings, built.verdicts)
   if (counts.error > 0 && !options.force) return refuse(built.findings, options)
-  const out = resolve(options.build, options.out)
-  const files = await publishFiles(built, { edition: options.edition, serve: false })
+  const rows: Row[] = []
+  for (const edition of editions) rows.push(await publishEdition(built, edition, options))
+  tell(rows, options, counts)
+  if (rows.some(({ out }) => out === null)) return 1
+  return options.strict ? statusOf(counts, true) : 0
+}
+
+/** How an edition came out; one in which a withheld word stands unmarked is not published, forced or not. */
+interface Row {
+  readonly edition: string
+  readonly out: string | null
+  readonly start: string | null
+  readonly files: number
+  /** SHA-256 of the manifest. */
+  readonly manifest: string | null
+  readonly findings: readonly Finding[]
+}
+
+async function publishEdition(built: Built, edition: string, options: PublishOptions): Promise<Row> {
+  const findings = withheldNames(built.stated, [edition])
+  if (findings.length > 0) return { edition, out: null, start: null, files: 0, manifest: null, findings }
+  const files = options.exportOnly
+    ? await publishExports(built, edition)
+    : await publishFiles(built, { edition, serve: false, ...sinceOf(built, options) })
+  const out = resolve(options.build, folderOf(edition, options))
+  write(out, files)
+  const shown = relative(process.cwd(), out) || '.'
+  const start = `${shown}/${options.exportOnly ? 'record.json' : 'index.html'}`
+  const manifest = files.find(({ path }) => path === manifestName)?.content ?? ''
+  return { edition, out: shown, start, files: files.length, manifest: sumOf(manifest), findings }
+}
+
+/** `_site`, and with all editions `_site-public`, or `public` within the folder that was named. */
+function folderOf(edition: string, { out, exportOnly, allEditions }: PublishOptions): string {
+  const usual = exportOnly ? '_tables' : '_site'
+  if (!allEditions) return out ?? usual
+  return out === undefined ? `${usual}-${edition}` : join(out, edition)
+}
+
+function write(out: string, files: Parameters<typeof publishFolder>[1]): void {
   try {
     publishFolder(out, files)
   } catch (cause) {
     if (cause instanceof PublishError) throw new CannotRun(cause.message, { cause })
     throw cause
   }
-  const shown = relative(process.cwd(), out) || '.'
-  const start = `${shown}/index.html`
-  if (options.json) process.stdout.write(`${JSON.stringify({ out: shown, start, files: files.length, counts })}\n`)
-  else process.stdout.write(`${start}\n`)
-  process.stderr.write(`${files.length} files published to ${shown}: ${countWords(counts)}\n`)
-  return options.strict ? statusOf(counts, true) : 0
+}
+
+function tell(rows: readonly Row[], { json, allEditions }: PublishOptions, counts: Counts): void {
+  const [first] = rows
+  const told = allEditions ? { editions: rows, counts } : { ...first, counts }
+  if (json) process.stdout.write(`${JSON.stringify(told, null, 2)}\n`)
+  for (const { edition, out, start, files, manifest, findings } of rows) {
+    if (out === null) {
+      if (!json) process.stdout.write(`${reportFindings(findings, showsColour(process.stdout))}\n`)
+      process.stderr.write(
+        `\nThe edition ${edition} was not published: withheld words stand unmarked in it. --force does not publish them.\n`,
+      )
+      continue
+    }
+    if (!json) process.stdout.write(`${start}\n`)
+    process.stderr.write(`${files} files published to ${out}: ${countWords(counts)}\nmanifest ${manifest}\n`)
+  }
+}
+
+function sinceOf(built: Built, { since }: PublishOptions) {
+  return since === undefined ? {} : { since: sessionNamed(built.record.sessions, since) }
 }
 
 function refuse(findings: Awaited<ReturnType<typeof readBuild>>['findings'], { json }: PublishOptions): number {

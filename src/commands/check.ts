@@ -1,16 +1,20 @@
 import type { Built } from '../build.ts'
+import { takenOut, withheldNames } from '../editions/withheld-names.ts'
 import { verdictRow } from '../exports/verdict-row.ts'
+import { comparePlaces } from '../findings/place.ts'
 import { makeNoteMemory } from '../notes/note-memory.ts'
 import { countAll, countWords, statusOf } from './counts.ts'
 import type { BuildOptions } from './options.ts'
-import { readBuild, requireEdition } from './read-build.ts'
+import { readBuild, requireKnown } from './read-build.ts'
 import { reportFindings, showsColour } from './report-findings.ts'
+import { reportTaken, takenRow } from './report-taken.ts'
 import { reportVerdicts } from './report-verdicts.ts'
 import { untilStopped } from './until-stopped.ts'
 import { watchContent } from './watch-content.ts'
 
 export interface CheckOptions extends BuildOptions {
-  readonly edition: string
+  /** Undefined: withheld words of every edition are told, and nothing of what one leaves out. */
+  readonly edition: string | undefined
   readonly watch: boolean
 }
 
@@ -19,7 +23,7 @@ export async function check(options: CheckOptions): Promise<number> {
   const memory = makeNoteMemory()
   const once = async (): Promise<number> => {
     const built = await readBuild(options, memory)
-    requireEdition(built, options.edition)
+    if (options.edition !== undefined) requireKnown(built, options.edition)
     return tell(built, options)
   }
   const status = await once()
@@ -35,14 +39,25 @@ export async function check(options: CheckOptions): Promise<number> {
   return 0
 }
 
-function tell({ findings, verdicts }: Built, { json, strict }: CheckOptions): number {
+function tell(built: Built, { json, strict, edition }: CheckOptions): number {
+  const { stated, verdicts } = built
+  const editions = edition === undefined ? stated.editions.map(({ name }) => name) : [edition]
+  const findings = [...built.findings, ...withheldNames(stated, editions)].sort(comparePlaces)
   const counts = countAll(findings, verdicts)
+  const taken = edition === undefined ? null : takenOut(stated, edition)
   if (json) {
-    process.stdout.write(`${JSON.stringify({ findings, checks: verdicts.map(verdictRow), counts }, null, 2)}\n`)
+    const withheld = taken === null ? {} : { withheld: taken.map(takenRow) }
+    process.stdout.write(
+      `${JSON.stringify({ findings, checks: verdicts.map(verdictRow), counts, ...withheld }, null, 2)}\n`,
+    )
     return statusOf(counts, strict)
   }
   const colour = showsColour(process.stdout)
-  const parts = [reportFindings(findings, colour), reportVerdicts(verdicts, colour)].filter(part => part !== '')
+  const parts = [
+    taken === null ? '' : reportTaken(taken, edition ?? ''),
+    reportFindings(findings, colour),
+    reportVerdicts(verdicts, colour),
+  ].filter(part => part !== '')
   if (parts.length > 0) process.stdout.write(`${parts.join('\n\n')}\n`)
   process.stderr.write(`\n${countWords(counts)}\n`)
   return statusOf(counts, strict)

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { Command, CommanderError } from 'commander'
 import { type BuildOptions, CannotRun, type PublishOptions } from './options.ts'
+import type { VerifyOptions } from './verify.ts'
 
 /** Runs the program; gives its exit status: 0 nothing wrong, 1 an error in a note or a failed check, 2 it could not run. */
 export async function main(argv: readonly string[]): Promise<number> {
@@ -37,6 +38,7 @@ function describe(finish: Finish): Command {
   makeCommands(program, finish)
   readCommands(program, finish)
   publishCommands(program, finish)
+  verifyCommand(program, finish)
   return program
 }
 
@@ -56,14 +58,41 @@ function makeCommands(program: Command, finish: Finish): void {
     .action((title: string, options: BuildOptions) =>
       finish(import('./note.ts').then(({ note }) => note(title, options))),
     )
+  forBuild(
+    program
+      .command('draft')
+      .description(
+        'rough or dictated words, or a purchase list (.csv, .xlsx), become a session note; nothing is decided',
+      ),
+  )
+    .argument('<file>', 'the file; - reads words from standard input')
+    .option('--title <words>', 'the title of the note')
+    .action((file: string, options: BuildOptions & { title: string | undefined }) =>
+      finish(import('./draft.ts').then(({ draft }) => draft(file, options))),
+    )
 }
 
 function readCommands(program: Command, finish: Finish): void {
   forBuild(program.command('check').description('what is wrong with the notes, and how each check comes out'))
-    .option('--edition <name>', 'as which edition it would be published', 'full')
+    .option(
+      '--edition <name>',
+      'what this edition would leave out, and withheld words in it; without it, of every edition',
+    )
     .option('--watch', 'check again after each change', false)
-    .action((options: BuildOptions & { edition: string; watch: boolean }) =>
+    .action((options: BuildOptions & { edition: string | undefined; watch: boolean }) =>
       finish(import('./check.ts').then(({ check }) => check(options))),
+    )
+  forBuild(program.command('find').description('where something was measured, fitted or written, in any unit'))
+    .argument('<words...>', 'words and quantities, such as fuel tank 860 mm, ">200 mm", "about 4 ft", 60..70 L')
+    .option('--edition <name>', 'what of the record may be found', 'full')
+    .action((words: string[], options: BuildOptions & { edition: string }) =>
+      finish(import('./find.ts').then(({ find }) => find(words, options))),
+    )
+  forBuild(program.command('since').description('what changed in the record since a session'))
+    .argument('<session>', 'its name, its number or a day, such as 2026-03-07')
+    .option('--edition <name>', 'what of the record may be seen', 'full')
+    .action((session: string, options: BuildOptions & { edition: string }) =>
+      finish(import('./since.ts').then(({ since }) => since(session, options))),
     )
   program
     .command('explain')
@@ -77,8 +106,11 @@ function readCommands(program: Command, finish: Finish): void {
 
 function publishCommands(program: Command, finish: Finish): void {
   forBuild(program.command('build').description('check, then publish the record as a folder of pages'))
-    .option('--out <dir>', 'the folder to publish to, from the build folder on', '_site')
+    .option('--out <dir>', 'the folder to publish to, from the build folder on (_site; _tables with --export-only)')
     .option('--edition <name>', 'which edition to publish', 'full')
+    .option('--all-editions', 'every edition, each to a folder of its own: _site-NAME, or NAME within --out', false)
+    .option('--since <session>', 'the session, its number or a day, with which the page of changes compares')
+    .option('--export-only', 'only record.json, its schema and the tables, without pages', false)
     .option('--force', 'publish although a note has errors, and show them', false)
     .action((options: PublishOptions) => finish(import('./build.ts').then(({ build }) => build(options))))
   forBuild(program.command('serve').description('build, serve on this machine only, build again after each change'))
@@ -86,6 +118,19 @@ function publishCommands(program: Command, finish: Finish): void {
     .option('--port <number>', 'the port; 0 takes a free one', '8088')
     .action((options: BuildOptions & { edition: string; port: string }) =>
       finish(import('./serve.ts').then(({ serve }) => serve(options))),
+    )
+}
+
+function verifyCommand(program: Command, finish: Finish): void {
+  program
+    .command('verify')
+    .description('whether a published record is still what was published: every file that is changed, missing or extra')
+    .argument('<dir>', 'the folder of the record')
+    .option('--build <dir>', 'the folder that holds content/: compare its notes too')
+    .option('--sum <digits>', 'the sum of the manifest that was printed when it was published')
+    .option('--json', 'one JSON document on standard output', false)
+    .action((folder: string, options: VerifyOptions) =>
+      finish(import('./verify.ts').then(({ verify }) => verify(folder, options))),
     )
 }
 

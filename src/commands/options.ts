@@ -8,8 +8,14 @@ export interface BuildOptions {
 }
 
 export interface PublishOptions extends BuildOptions {
-  readonly out: string
+  /** From the build folder on; `_site`, or `_tables` where only the tables are published. */
+  readonly out: string | undefined
+  readonly exportOnly: boolean
+  /** With which session the page of changes compares; undefined: the last but one. */
+  readonly since: string | undefined
   readonly edition: string
+  /** Every edition that build.md names, each to its own folder. */
+  readonly allEditions: boolean
   readonly force: boolean
 }
 

@@ -1,4 +1,5 @@
 import { type Built, readBuildFolder } from '../build.ts'
+import { withheldNames } from '../editions/withheld-names.ts'
 import type { NoteMemory } from '../notes/note-memory.ts'
 import { type BuildOptions, CannotRun, todayOf } from './options.ts'
 
@@ -12,13 +13,25 @@ export async function readBuild(options: BuildOptions, memory?: NoteMemory): Pro
   return read
 }
 
-/** Until an edition can be made whole, no other than `full` is shown: better refused than published unredacted. */
-export function requireEdition(built: Built, edition: string): void {
-  if (edition === 'full') return
+/** An edition that build.md names by a name that can be a folder's; anything else cannot be shown. */
+export function requireKnown(built: Built, edition: string): void {
   const known = built.record.editions.map(({ name }) => name)
   if (!known.includes(edition))
     throw new CannotRun(`Unexpected edition \`${edition}\`, expected one that build.md names: ${known.join(', ')}.`)
+  if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(edition))
+    throw new CannotRun(
+      `Unexpected name \`${edition}\` of an edition, expected lower-case words joined by hyphens such as \`public\`.`,
+    )
+}
+
+/** A known edition in which no withheld word stands unmarked. */
+export function requireEdition(built: Built, edition: string): void {
+  requireKnown(built, edition)
+  const found = withheldNames(built.stated, [edition])
+  if (found.length === 0) return
+  const places = found.slice(0, 5).map(({ file, line, column }) => `${file}:${line}:${column}`)
+  const more = found.length > places.length ? ` and ${found.length - places.length} more` : ''
   throw new CannotRun(
-    `The edition \`${edition}\` withholds words, which this version cannot do yet: nothing was published. Only \`full\` can be.`,
+    `The edition \`${edition}\` would publish withheld words at ${places.join(', ')}${more}. \`oddleg check --edition ${edition}\` says which.`,
   )
 }

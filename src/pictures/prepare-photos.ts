@@ -40,12 +40,12 @@ async function prepareOne(buildFolder: string, file: string, memory: PhotoMemory
   const key = `${file} ${sum}`
   const known = memory.get(key)
   if (known !== undefined) return known
-  const made = await encode(bytes, { file, sum })
+  const made = await encode(bytes, file)
   memory.set(key, made)
   return made
 }
 
-async function encode(bytes: Uint8Array, { file, sum }: { file: string; sum: string }): Promise<PreparedPhoto | null> {
+async function encode(bytes: Uint8Array, file: string): Promise<PreparedPhoto | null> {
   try {
     const picture = sharp(bytes, { failOn: 'error', limitInputPixels: 120_000_000 })
       .autoOrient()
@@ -55,6 +55,8 @@ async function encode(bytes: Uint8Array, { file, sum }: { file: string; sum: str
       ? picture.png({ compressionLevel: 9 })
       : picture.flatten({ background: '#fff' }).jpeg({ quality: 82, mozjpeg: true })
     const { data, info } = await encoded.toBuffer({ resolveWithObject: true })
+    // By what is published: the sum of the original would depend on its metadata.
+    const sum = createHash('sha256').update(data).digest('hex')
     return {
       file,
       address: addressOf(file, { sum, ending: isLine ? 'png' : 'jpg' }),

@@ -30,15 +30,21 @@ const bodyPieces: readonly Piece[] = [
   (a, as) => `- [ ] ring ${a.mark(as, 'job')} soon`,
   (a, as) => `- [ ] ${a.mark(as, 'job all mark')}`,
   (a, as) => `[to ${a.mark(as, 'link')}](https://example.org/${a.word(as, 'address of a marked link')})`,
-  (a, as) => `:private[*a ${a.word(as, 'emphasis')}* \`${a.word(as, 'code')}\` [l](https://example.org/${a.word(as, 'link in a mark')})]{as=${as}}`,
+  (a, as) =>
+    `:private[*a ${a.word(as, 'emphasis')}* \`${a.word(as, 'code')}\` [l](https://example.org/${a.word(as, 'link in a mark')})]{as=${as}}`,
   a => `It was ${a.money('prose')}, or **${a.money('bold')}**, or \`${a.money('code')}\`, ~~${a.money('deleted')}~~.`,
   (a, as) => `| A | B |\n|---|---|\n| ${a.mark(as, 'cell')} | ${a.word('shown', 'cell')} |`,
-  (a, as, n) => `| Part | Cost | From |\n|---|---|---|\n| Clip ${n} ${a.mark(as, 'part of a row')} | ${a.money('row')} | ${a.word('source', 'from of a row')} |`,
-  (a, as, n) => `See :private[${a.word(as, 'word with a footnote')}[^n${n}]]{as=${as}}.\n\n[^n${n}]: Footnote ${a.word(as, 'footnote of a mark')}.`,
-  (a, as) => `::::private{as=${as}}\n:::connector{#${a.word(as, 'connector').toLowerCase()}}\n| Pin | To |\n|---|---|\n| 1 | ${a.word(as, 'pin')} |\n:::\n::::`,
-  (a, as, n) => `The :measure[:private[${431 + n} mm]{as=${as}}]{of="thing-${n}/length"} ${a.word('shown', 'beside a figure')}.`,
+  (a, as, n) =>
+    `| Part | Cost | From |\n|---|---|---|\n| Clip ${n} ${a.mark(as, 'part of a row')} | ${a.money('row')} | ${a.word('source', 'from of a row')} |`,
+  (a, as, n) =>
+    `See :private[${a.word(as, 'word with a footnote')}[^n${n}]]{as=${as}}.\n\n[^n${n}]: Footnote ${a.word(as, 'footnote of a mark')}.`,
+  (a, as) =>
+    `::::private{as=${as}}\n:::connector{#${a.word(as, 'connector').toLowerCase()}}\n| Pin | To |\n|---|---|\n| 1 | ${a.word(as, 'pin')} |\n:::\n::::`,
+  (a, as, n) =>
+    `The :measure[:private[${431 + n} mm]{as=${as}}]{of="thing-${n}/length"} ${a.word('shown', 'beside a figure')}.`,
   // No mark is read in the attributes of another: what may be meant as one takes the words along.
-  (a, as, n) => `:measure[${512 + n} mm]{of="other-${n}/length" with=":private[${a.word('broken', 'with')}]{as=${as}}"} wide.`,
+  (a, as, n) =>
+    `:measure[${512 + n} mm]{of="other-${n}/length" with=":private[${a.word('broken', 'with')}]{as=${as}}"} wide.`,
   a => `Lost ${a.word('broken', 'broken mark')} :private[x]{as=}.`,
   a => `:::private{as=poeple}\nLost ${a.word('broken', 'broken container')}\n:::`,
 ]
@@ -72,7 +78,16 @@ async function buildOf({ withhold, front, body }: Drawn): Promise<{ built: Built
 async function textsOf(built: Built): Promise<PublishedText[]> {
   const publication = publicationOf(built, 'some')
   const { record, verdicts, findings, inspection } = publication
-  const extras = { findings, inspection, checks: built.checks, measureNext: measureNext(verdicts), photos: [], date: null, serve: false, scripts: [] }
+  const extras = {
+    findings,
+    inspection,
+    checks: built.checks,
+    measureNext: measureNext(verdicts),
+    photos: [],
+    date: null,
+    serve: false,
+    scripts: [],
+  }
   const pages = JSON.stringify(makeSiteData(record, verdicts, extras))
   const files = await exportFiles(publication)
   return [
@@ -88,7 +103,8 @@ describe('any build', () => {
       fc.asyncProperty(drawn, async one => {
         const { built, canaries } = await buildOf(one)
         const texts = await textsOf(built)
-        const isHidden = ({ as }: Canary): boolean => as.some(kind => kind === 'broken' || one.withhold.some(out => out === kind))
+        const isHidden = ({ as }: Canary): boolean =>
+          as.some(kind => kind === 'broken' || one.withhold.some(out => out === kind))
         const leaked = canaries.filter(canary => isHidden(canary) && filesWith(texts, canary.word).length > 0)
         const lost = canaries.filter(canary => !isHidden(canary) && filesWith(texts, canary.word).length === 0)
         expect({ leaked, lost }).toEqual({ leaked: [], lost: [] })

@@ -1,0 +1,100 @@
+import type { Fact, Words } from '../facts/fact.ts'
+import type { MarkedWords, WrittenKey } from '../facts/marked-words.ts'
+import type { Notes } from '../record/fold-facts.ts'
+import type { Edition, Ledger } from '../record/record.ts'
+import { coverWords } from './cover-text.ts'
+import { hiddenIdentifiers } from './hidden-identifiers.ts'
+import { type NameFinder, nameFinder } from './name-finder.ts'
+import { isHidden, type Withheld } from './withheld.ts'
+
+/** A build as its notes state it, before anything is taken out. */
+export interface StatedBuild {
+  readonly notes: Notes
+  readonly marked: readonly MarkedWords[]
+  readonly keys: readonly WrittenKey[]
+  readonly editions: readonly Edition[]
+  /** What the donors cost together, in the build's currency. */
+  readonly donorsTotal: Pick<Ledger, 'currency' | 'donors'>
+}
+
+/** What an edition takes out that is known only from all notes together. */
+export interface BuildGround {
+  readonly withheld: Withheld
+  readonly isDonorPath: (path: string) => boolean
+  readonly isHiddenPhoto: (address: string) => boolean
+  readonly rename: (path: string) => string
+  readonly covered: (words: Words) => Words
+  /** Words of front matter marked as a kind that is not searched for elsewhere, by file. */
+  readonly lostMarks: ReadonlyMap<string, readonly string[]>
+}
+
+/** Reads all notes for what an edition has to take out of each of them. */
+export function buildGround({ notes, marked }: StatedBuild, edition: Withheld): BuildGround {
+  const stated = [notes.build, ...notes.sessions, ...(notes.inspection === null ? [] : [notes.inspection])]
+  const facts = stated.flatMap(note => note.facts)
+  const withheld = { ...edition, donorNames: edition.kinds.has('source') ? donorNames(facts) : edition.donorNames }
+  const donors = new Set(facts.flatMap(fact => (fact.type === 'donor' ? [fact.id] : [])))
+  const parts = new Set(facts.flatMap(fact => (fact.type === 'mention' ? [fact.part] : [])))
+  const receipts = new Set<string>()
+  for (const fact of facts)
+    if (fact.type === 'property' && fact.key === 'receipt' && fact.value.type === 'words')
+      receipts.add(fileName(fact.value.words.text))
+  // A receipt says what was paid, to whom and where.
+  const hidesReceipts = (['cost', 'source', 'place'] as const).some(kind => withheld.kinds.has(kind))
+  const covered = (words: Words): Words => coverWords(words, withheld)
+  const lost = marked.filter(
+    ({ within, as }) => within === 'front' && (as === 'cost' || as === 'source') && isHidden(withheld, [as]),
+  )
+  return {
+    withheld,
+    covered,
+    isDonorPath: path => withheld.kinds.has('source') && leadsToDonor(path, donors, parts),
+    isHiddenPhoto: address => hidesReceipts && receipts.has(fileName(address)),
+    rename: renaming(hiddenIdentifiers(facts, covered)),
+    lostMarks: grouped(lost),
+  }
+}
+
+/** The names of donors count as marked wherever they stand whole. */
+function donorNames(facts: readonly Fact[]): NameFinder {
+  const names = facts.flatMap(fact =>
+    fact.type === 'donor' && fact.name !== null ? [{ text: fact.name.text, place: fact.place }] : [],
+  )
+  return nameFinder(names.map(name => ({ ...name, as: 'source', within: 'front' })))
+}
+
+function grouped(lost: readonly MarkedWords[]): Map<string, string[]> {
+  const byFile = new Map<string, string[]>()
+  for (const { text, place } of lost) byFile.set(place.file, [...(byFile.get(place.file) ?? []), text])
+  return byFile
+}
+
+/** `donor:corvane/mass`, and `corvane/mass` where no part bears the name. */
+function leadsToDonor(path: string, donors: ReadonlySet<string>, parts: ReadonlySet<string>): boolean {
+  if (/^(?:measurement:)?donor:/.test(path)) return true
+  const id = path.replace(/^measurement:/, '').split('/')[0] ?? ''
+  return donors.has(id) && !parts.has(id)
+}
+
+/** The last part of a photo's address, as one would compare it. */
+function fileName(address: string): string {
+  const written =
+    address
+      .replace(/[?#].*$/, '')
+      .split('/')
+      .at(-1) ?? ''
+  try {
+    return decodeURIComponent(written).normalize('NFC').toLowerCase()
+  } catch {
+    return written.normalize('NFC').toLowerCase()
+  }
+}
+
+/** Replaces an identifier alone, behind a kind, and before a property. */
+function renaming(names: ReadonlyMap<string, string>): (path: string) => string {
+  return path => {
+    const match = /^([a-z-]+:)?([^/:]+)(\/.*)?$/s.exec(path)
+    const instead = names.get(match?.[2] ?? '')
+    return match === null || instead === undefined ? path : `${match[1] ?? ''}${instead}${match[3] ?? ''}`
+  }
+}
