@@ -123,7 +123,7 @@ function samePlugin(found: Import, target: string): boolean {
   return found.typeOnly || own === other || other === 'tree'
 }
 
-describe('the folders of ARCHITECTURE', () => {
+describe('the folders of the project', () => {
   test('each folder imports only from the folders that its row allows', () => {
     expect(
       imports.filter(found => !isAllowed(found)).map(({ file, line, target }) => `${file}:${line} imports ${target}`),
@@ -148,7 +148,7 @@ describe('the folders of ARCHITECTURE', () => {
     expect({ long, vague }).toEqual({ long: [], vague: [] })
   })
 
-  test('the top level holds what ARCHITECTURE names and the one-line configurations', () => {
+  test('the top level holds the five folders, the two pages the one-line configurations', () => {
     const allowed = [
       'README.md',
       'DEVELOPERS.md',

@@ -1,5 +1,6 @@
 import { type Built, publishFiles } from '../build.ts'
 import { makeNoteMemory } from '../notes/note-memory.ts'
+import type { PhotoMemory } from '../pictures/prepare-photos.ts'
 import { countAll, countWords } from './counts.ts'
 import { type BuildOptions, CannotRun } from './options.ts'
 import { readBuild, requireEdition } from './read-build.ts'
@@ -16,11 +17,12 @@ export interface ServeOptions extends BuildOptions {
 /** `oddleg serve`: the record on this machine only; a change to a note re-reads that note and shows every page anew. */
 export async function serve(options: ServeOptions): Promise<number> {
   const memory = makeNoteMemory()
+  const photoMemory: PhotoMemory = new Map()
   const make = async (): Promise<SiteFiles> => {
     const built = await readBuild(options, memory)
     requireEdition(built, options.edition)
     tell(built)
-    const files = await publishFiles(built, { edition: options.edition, serve: true })
+    const files = await publishFiles(built, { edition: options.edition, serve: true, photoMemory })
     return new Map(files.map(({ path, content }) => [path, content]))
   }
   const site = await listen(await make(), portOf(options.port))

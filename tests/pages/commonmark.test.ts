@@ -30,7 +30,7 @@ function htmlOf(markdown: string): string[] {
   return found
 }
 
-/** Reasons, by their rule in FORMAT.md, for which an example differs from the specification and must. */
+/** Reasons for which an example differs from the specification and must. */
 const named: readonly { readonly rule: string; readonly holds: (markdown: string) => boolean }[] = [
   { rule: 'raw HTML is shown as text', holds: markdown => htmlOf(markdown).length > 0 },
   {
