@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import type { Check } from './checker/check.ts'
 import { whatIf } from './checker/circuit-choices.ts'
+import { dipTable } from './checker/derived/dip-table.ts'
 import { loadChecks } from './checker/load-checks.ts'
 import { measureNext } from './checker/measure-next.ts'
 import { runChecks } from './checker/run-checks.ts'
@@ -125,6 +126,8 @@ export interface PublishingOptions {
   readonly since?: Session | null
 }
 
+const mostChoices = 150 // circuits: each asks its checks of eight other sizes, some 50 ms
+
 /** The whole way out: every file of a published edition. */
 export async function publishFiles(built: Built, options: PublishingOptions): Promise<PublishedFile[]> {
   const [{ preparePhotos }, { makeSiteData }, { printSite }, { csvPath, exportFiles }, { recordTables }] =
@@ -137,7 +140,10 @@ export async function publishFiles(built: Built, options: PublishingOptions): Pr
   const tables = recordTables(publication)
   const exports = [...(await exportFiles(publication, tables)), ...wiringCsv(record)]
   const wiring = await placeWiring(readWiring(record))
-  const choices = new Map(record.circuits.map(circuit => [circuit.id, whatIf(record, built.checks, circuit)]))
+  const asked = record.circuits.length > mostChoices ? [] : record.circuits
+  const choices = new Map(asked.map(circuit => [circuit.id, whatIf(record, built.checks, circuit)]))
+  const tanks = record.parts.filter(({ partKind }) => partKind === 'tank')
+  const dips = new Map(tanks.map(({ id }) => [id, dipTable(record, id, 10)])) // mm from mark to mark
   const data = makeSiteData(record, verdicts, {
     findings,
     inspection,
@@ -154,6 +160,7 @@ export async function publishFiles(built: Built, options: PublishingOptions): Pr
     before: publicationBefore(built, options),
     wiring,
     choices,
+    dips,
     serve: options.serve,
     scripts: [],
   })

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 
-/** Writes a build of `count` notes of about 450 words, each with parts, measurements, circuits, a table and jobs. Deterministic. */
+/** Writes a build of `count` notes of about 450 words, each with a part, measurements, a table and jobs, every tenth with two circuits. Deterministic. */
 export function generateNotes(folder: string, count: number): void {
   mkdirSync(join(folder, 'content', 'sessions'), { recursive: true })
   writeFileSync(join(folder, 'content', 'build.md'), buildNote)
@@ -53,25 +53,11 @@ ${paragraphs.slice(3).join('\n\n')}
 }
 
 function frontMatter(index: number, date: string): string {
-  const parts = Array.from(
-    { length: 4 },
-    (_, at) =>
-      `  part-${index}${at === 0 ? '' : `-${at}`}: { name: "Part ${index} ${at}", system: body, action: fitted, cost: £${(index % 40) + at}.50, mass: ${1 + at}.2 kg }`,
-  )
-  const circuits = Array.from(
-    { length: 2 },
-    (_, at) =>
-      `  circuit-${index}-${at}: { system: electrical, use: lighting, load: ${1 + at}.5 A, fuse: 10 A, cable: 1.5 mm² red/white, length: 2.${index % 10} m, return: chassis }`,
-  )
-  return [
-    '---',
-    `title: Session ${index}`,
-    `date: ${date}`,
-    'hours: 3.5',
-    'parts:',
-    ...parts,
-    'circuits:',
-    ...circuits,
-    '---',
-  ].join('\n')
+  const part = `  part-${index}: { name: "Part ${index}", system: body, action: fitted, cost: £${index % 40}.50, mass: 1.2 kg }`
+  const circuits = index % 10 === 0 ? ['circuits:', ...[0, 1].map(at => circuitLine(index, at))] : []
+  const head = ['---', `title: Session ${index}`, `date: ${date}`, 'hours: 3.5']
+  return [...head, 'parts:', part, ...circuits, '---'].join('\n')
 }
+
+const circuitLine = (index: number, at: number): string =>
+  `  circuit-${index}-${at}: { system: electrical, use: lighting, load: ${1 + at}.5 A, fuse: 10 A, cable: 1.5 mm² red/white, length: 2.${index % 10} m, return: chassis }`
