@@ -1,5 +1,6 @@
 import type { Check } from '../checker/check.ts'
 import type { CircuitChoice } from '../checker/circuit-choices.ts'
+import type { DipMark } from '../checker/derived/dip-table.ts'
 import type { NextMeasurement } from '../checker/measure-next.ts'
 import type { Verdict } from '../checker/verdict.ts'
 import type { WeighedPoint } from '../checker/weigh-inspection.ts'
@@ -40,6 +41,8 @@ export interface SiteExtras {
   readonly wiring?: PlacedWiring
   /** By circuit: what its checks would say of other sizes. */
   readonly choices?: ReadonlyMap<string, readonly CircuitChoice[]>
+  /** By tank: what it holds by the height of the level, as marks of a dip stick. */
+  readonly dips?: ReadonlyMap<string, readonly DipMark[]>
   /** Said in the title block, such as the date of publishing; null: nothing. */
   readonly date: string | null
   /** SHA-256 of record.json, in hexadecimal: who has a page on paper can tell whether a file is the one it was printed from. */

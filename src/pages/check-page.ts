@@ -3,6 +3,7 @@ import type { Limit } from '../checker/limit.ts'
 import type { Shown, Verdict } from '../checker/verdict.ts'
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
+import { axleMasses } from './axle-parts.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { pageScope, spaced } from './page-scope.ts'
@@ -28,6 +29,7 @@ export function makeCheckPage(atlas: Atlas, check: Check): Page {
       answers.length === 0
         ? wideRow()
         : wideRow(heading('Its answers here', 'answers'), verdictTable(scope, answers, 'Answers', true)),
+      wideRow(...(check.id === 'axle-loads' && answers.length > 0 ? axleMasses(scope) : [])),
       textRow(...formulas(answers)),
       textRow(...inputs(check)),
       textRow(

@@ -15,6 +15,7 @@ import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page, Term } from './site-data.ts'
 import { subjectChecks } from './subject-checks.ts'
 import { column, heading, row, table, words } from './tables.ts'
+import { tankRows } from './tank-parts.ts'
 import { noteAddress, subjectAddress } from './thing-addresses.ts'
 import { thingTable } from './thing-table.ts'
 import { volumeTable } from './volume-table.ts'
@@ -33,12 +34,19 @@ export function makePartPage(atlas: Atlas, part: Part): Page {
       ),
     ),
     textRow(...volumeTable(scope, part.id)),
+    ...tankRows(scope, part),
     wideRow(...circuitsOf(scope, part)),
     wideRow(...subjectChecks(scope, [part.id])),
     textRow(...fixesOf(scope, part), ...jobsNaming(scope, part)),
     wideRow(...photosNamed(scope, part)),
   ]
-  return simplePage(scope, { title: part.name, section: 'parts', gutter: gutterOf(scope, part), rows })
+  return simplePage(scope, {
+    title: part.name,
+    section: 'parts',
+    gutter: gutterOf(scope, part),
+    rows,
+    look: part.partKind === 'tank' ? 'tank' : 'plain',
+  })
 }
 
 function withHeading(title: string, id: string, parts: ReturnType<typeof thingTable>): ReturnType<typeof thingTable> {

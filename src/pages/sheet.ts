@@ -16,6 +16,7 @@ const styles = [
   'drawings',
   'results',
   'wires',
+  'tank',
   'ledger',
   'narrow',
   'paper',

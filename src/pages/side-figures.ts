@@ -92,13 +92,18 @@ function wheelRadius(record: AsBuiltRecord): number | null {
 
 function tankOf(record: AsBuiltRecord): SideFigures['tank'] {
   for (const tank of fitted(record, ['tank'])) {
-    const [at, length, height, clearance] = ['at', 'length', 'height', 'ground-clearance'].map(key =>
-      first([tank], key),
-    )
+    const along = liesAcross(record, tank.id) ? 'width' : 'length'
+    const [at, length, height, clearance] = ['at', along, 'height', 'ground-clearance'].map(key => first([tank], key))
     if (at && length && height && clearance)
       return { name: tank.name, atMm: at.mm, lengthMm: length.mm, heightMm: height.mm, clearance }
   }
   return null
+}
+
+/** Whether the note beside its length says that it was measured across the vehicle. */
+export function liesAcross(record: AsBuiltRecord, part: string): boolean {
+  const length = record.measurements.findLast(({ subject, property }) => subject.id === part && property === 'length')
+  return /\bacross\b/i.test(length?.note ?? '')
 }
 
 const frontWords = /dipped|main beam|front|daytime/

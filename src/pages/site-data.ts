@@ -36,7 +36,7 @@ export interface Page {
   readonly before: Link | null
   readonly after: Link | null
   /** `one-page` prints on one sheet of A4. */
-  readonly look: 'plain' | 'session' | 'one-page' | 'wiring' | 'bench'
+  readonly look: 'plain' | 'session' | 'one-page' | 'wiring' | 'bench' | 'tank'
 }
 
 /** All that the site prints. Strings, numbers, addresses and flags only; nothing of it is withheld from its edition. */

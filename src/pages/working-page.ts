@@ -1,6 +1,7 @@
 import type { Verdict } from '../checker/verdict.ts'
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
+import { axleDrawing } from './axle-parts.ts'
 import type { RailNote } from './blocks.ts'
 import { equation } from './equation.ts'
 import { figure, look, plain } from './inline.ts'
@@ -26,6 +27,7 @@ export function makeWorkingPage(atlas: Atlas, verdict: Verdict): Page {
     gutter: gutterOf(scope, verdict),
     rows: [
       { ...textRow(...answer(verdict)), rail: othersOf(scope, verdict) },
+      wideRow(...(verdict.check === 'axle-loads' ? axleDrawing(scope) : [])),
       textRow(...formulaParts(verdict)),
       ...valueRows(scope, verdict),
       textRow(...stepParts(verdict)),
