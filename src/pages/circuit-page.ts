@@ -14,6 +14,7 @@ import { subjectAddress } from './thing-addresses.ts'
 import { thingTable } from './thing-table.ts'
 import { wireCell } from './wire-cell.ts'
 import { wiringOf } from './wiring-of.ts'
+import { withoutFuse } from './without-fuse.ts'
 
 /** One circuit from its source to its earth: the way it takes, its schedule, its checks, the pins that carry it. */
 export function makeCircuitPage(atlas: Atlas, circuit: Thing): Page {
@@ -33,6 +34,7 @@ export function makeCircuitPage(atlas: Atlas, circuit: Thing): Page {
           ...thingTable(scope, circuit, { caption: `Schedule of ${circuit.name}`, not: ['name'] }),
         ],
       }),
+      textRow(...withoutFuse(scope, circuit)),
       wideRow(...subjectChecks(scope, [circuit.id])),
       wideRow(...choicesPart(atlas.extras.choices?.get(circuit.id) ?? [])),
       wideRow(...pinsOf(scope, circuit)),

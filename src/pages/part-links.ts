@@ -53,8 +53,11 @@ export function jobsNaming(scope: PageScope, part: Part): PartOfPage[] {
       ]
 }
 
-function isNamed({ text }: Job, { id, name }: Part): boolean {
-  const words = ` ${plainWords(text)} `
+const heard = new WeakMap<Job, string>() // each job's words are made plain once, not once a part
+
+function isNamed(job: Job, { id, name }: Part): boolean {
+  const words = heard.get(job) ?? ` ${plainWords(job.text)} `
+  heard.set(job, words)
   return [id, name].some(called => words.includes(` ${plainWords(called)} `))
 }
 

@@ -49,6 +49,9 @@ function withUnit(value: number, unit: string): string {
   return `${digits} ${unitOf(unit).symbol}`.trim()
 }
 
+const lawStands =
+  'The limit in whose place it stands is one of law. A builder’s own limit does not change what the law asks: whoever inspects the vehicle goes by the law.'
+
 /** The limit, whose it is, and what the builder set in its place. */
 export function limitParts(_scope: PageScope, { limit, working }: Verdict): PartOfPage[] {
   if (limit === null) return []
@@ -70,6 +73,7 @@ export function limitParts(_scope: PageScope, { limit, working }: Verdict): Part
             plain(` (${setterWords(own.default.who)}), by which it would be ${own.verdict}.`),
             ...(own.why === null ? [] : [plain(' '), look('said', own.why)]),
           ]),
+          ...(own.default.who === 'law' ? [words('plain', lawStands)] : []),
         ]),
     words('note', 'Where a limit comes from a rule, local codes and licensed practice decide.'),
   ]
