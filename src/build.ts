@@ -43,7 +43,7 @@ export interface Built extends Folding {
   readonly fold: (notes: Notes) => Folding
 }
 
-export interface ReadingOptions {
+interface ReadingOptions {
   /** ISO 8601: what counts as today. */
   readonly today: string
   /** Remembers notes between readings, so that an edit re-reads one note. */
@@ -117,7 +117,7 @@ export function searchIndexOf({ record }: Publication): SearchIndex {
   return indexRecord(record, recordAddresses)
 }
 
-export interface PublishingOptions {
+interface PublishingOptions {
   readonly edition: string
   /** While serving, pages ask their server whether they have changed. */
   readonly serve: boolean

@@ -4,7 +4,7 @@ import leven from 'leven'
 export const directiveNames = ['private', 'measure', 'job', 'connector', 'mark'] as const
 export type DirectiveName = (typeof directiveNames)[number]
 
-export interface NearName {
+interface NearName {
   readonly name: DirectiveName
   /** False for a name that is one edit or a capital away. */
   readonly exact: boolean
@@ -32,7 +32,7 @@ function isSwapped(written: string, name: string): boolean {
   return name.slice(0, first) + (name[first + 1] ?? '') + (name[first] ?? '') + name.slice(first + 2) === written
 }
 
-export interface WrittenHead {
+interface WrittenHead {
   readonly colons: number
   readonly name: string
   /** The character behind the name. */

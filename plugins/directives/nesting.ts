@@ -1,13 +1,13 @@
 import type { ParseContext } from 'micromark-util-types'
 
 /** Lines of the file, both included. */
-export interface LineRange {
+interface LineRange {
   readonly first: number
   readonly last: number
 }
 
 /** How many containers stand around each line of one file, as far as it is parsed: the outer ones come first. */
-export interface Nesting {
+interface Nesting {
   depthAt(line: number): number
   /** Tells of a container; the same one may be told of again, with more lines. */
   add(container: LineRange): void

@@ -6,7 +6,7 @@ import { positionAt, type Source, spanOf } from '../tree/source.ts'
 import { rewrite, walk } from '../tree/walk.ts'
 import { isMark } from './find-jobs.ts'
 
-export interface Removal {
+interface Removal {
   readonly source: Source
   readonly file: VFile
   /** Those that stand in a task. */

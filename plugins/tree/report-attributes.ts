@@ -4,7 +4,7 @@ import type { VFile } from 'vfile'
 import type { DirectiveNode } from './private-mark.ts'
 import { report } from './report.ts'
 
-export interface KnownAttributes {
+interface KnownAttributes {
   readonly known: readonly string[]
   /** Where the value of each stands. */
   readonly positions: Readonly<Record<string, Position>>

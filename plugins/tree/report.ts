@@ -3,7 +3,7 @@ import type { VFile } from 'vfile'
 import type { Rule } from '../../src/findings/finding.ts'
 
 /** A mistake in a note, told on its file as any linter plugin tells it. */
-export interface Report {
+interface Report {
   readonly rule: Rule
   readonly place: Position | Point | undefined
   /** One sentence that quotes what was written and says what was expected. */

@@ -17,7 +17,7 @@ export function sourceOf(file: VFile): Source {
 }
 
 /** Line and UTF-16 column from 1 of an offset. */
-export function pointAt(source: Source, offset: number): Point {
+function pointAt(source: Source, offset: number): Point {
   const line = Math.max(1, countUpTo(source.lineStarts, offset))
   return { line, column: offset - (source.lineStarts[line - 1] ?? 0) + 1, offset }
 }

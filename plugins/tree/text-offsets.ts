@@ -8,7 +8,7 @@ export interface TextOffsets {
 }
 
 /** A text as the parser gave it, and the stretch of the file in which it stands. */
-export interface WrittenText {
+interface WrittenText {
   readonly value: string
   readonly source: string
   readonly span: Span

@@ -7,7 +7,7 @@ import { report } from '../tree/report.ts'
 import type { Source } from '../tree/source.ts'
 import { isParent, walk } from '../tree/walk.ts'
 
-export interface DimensionCheck {
+interface DimensionCheck {
   readonly properties: Readonly<Record<string, Dimension>>
   readonly source: Source
   readonly reading: ReadOptions

@@ -20,6 +20,6 @@ declare module '../quantities/node.ts' {
   }
 }
 
-export interface QuantityUse {
+interface QuantityUse {
   used?: boolean
 }

@@ -28,7 +28,7 @@ export function evaluate(expression: Expression, values: Readonly<Record<string,
 }
 
 /** A number and its unit in SI: `20 degC` is 293.15. */
-export function numberValue({ text, unit }: { readonly text: string; readonly unit: string | null }): number {
+function numberValue({ text, unit }: { readonly text: string; readonly unit: string | null }): number {
   return unit === null ? Number(text) : toSi(Number(text), unit)
 }
 

@@ -9,7 +9,7 @@ export type Expression =
 
 export type Operator = '+' | '-' | '*' | '/' | '^'
 
-export const functionNames = [
+const functionNames = [
   'sqrt',
   'ln',
   'exp',

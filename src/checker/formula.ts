@@ -9,7 +9,7 @@ export interface FormulaLine {
   readonly says: string
 }
 
-export interface ParsedLine {
+interface ParsedLine {
   readonly symbol: string
   readonly expression: Expression
   readonly unit: string

@@ -4,7 +4,7 @@ import { spreadOf } from './spread.ts'
 import type { Leaf } from './term.ts'
 import { toSi } from './unit.ts'
 
-export interface LeafSpec {
+interface LeafSpec {
   readonly symbol: string
   readonly meaning: string
   readonly unit: string

@@ -10,7 +10,7 @@ export interface Need {
 }
 
 /** Words of the record that a working went by: `circuit:fuel-pump/use` is `pump`. */
-export interface UsedWords {
+interface UsedWords {
   readonly path: string
   readonly words: string
   readonly place: Place

@@ -4,7 +4,7 @@ import { workOut } from './term.ts'
 /** What `compute` is given: SI numbers, words, lists of words, members with their fields; null for what may be absent and is. */
 export type Plain = number | string | null | readonly number[] | readonly string[] | readonly PlainMember[]
 
-export interface PlainMember {
+interface PlainMember {
   readonly path: string
   readonly name: string
   readonly [field: string]: Plain

@@ -95,7 +95,7 @@ export class Reading {
 }
 
 /** The symbols that one end of a limit needs. */
-export function symbolsOfBound(bound: Bound): string[] {
+function symbolsOfBound(bound: Bound): string[] {
   if ('share' in bound) return [bound.of]
   return 'formula' in bound ? symbolsNeeded(bound.formula) : []
 }

@@ -38,7 +38,7 @@ export interface ResolvedLimit {
 }
 
 /** What a limit is resolved with: the check's name, the words by which it differs, its symbols. */
-export interface LimitGround {
+interface LimitGround {
   readonly check: string
   readonly scope: Scope
   readonly words: string | null

@@ -13,7 +13,7 @@ const inMath = ({ mathml, text }: Printed): Shown => ({ mathml: `<math>${mathml}
 const symbolsOnly: NamePrinter = { mode: 'symbols', name: printSymbol, size: () => null }
 
 /** A formula as its check states it, line by line: `r_t = r_20 × (1 + α × (t − 20 °C))`. */
-export function showFormula(lines: readonly FormulaLine[]): (Shown & { says: string })[] {
+function showFormula(lines: readonly FormulaLine[]): (Shown & { says: string })[] {
   return lines.map(line => {
     const { symbol, expression } = parseLine(line)
     return { ...inMath(equation(printSymbol(symbol), printExpression(expression, symbolsOnly))), says: line.says }
@@ -31,7 +31,7 @@ export function showFormulas(check: Check, aspect: string | null): (Shown & { sa
 }
 
 /** The lines that lead to a result, with the values put in. A line that only passes a value on is no working. */
-export function showSteps(term: Term): WorkedStep[] {
+function showSteps(term: Term): WorkedStep[] {
   return stepsOf(term)
     .filter(({ expression }) => expression.type !== 'name')
     .map(showStep)

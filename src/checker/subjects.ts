@@ -4,7 +4,7 @@ import { isChecked, isLive, wordsOf } from './look-up.ts'
 import type { CheckSubject, Scope } from './scope.ts'
 
 /** Something that a check can be asked of. One that is not current (planned, on order) is asked only by its name. */
-export interface Candidate {
+interface Candidate {
   readonly subject: CheckSubject
   readonly isCurrent: boolean
 }

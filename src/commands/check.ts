@@ -12,7 +12,7 @@ import { reportVerdicts } from './report-verdicts.ts'
 import { untilStopped } from './until-stopped.ts'
 import { watchContent } from './watch-content.ts'
 
-export interface CheckOptions extends BuildOptions {
+interface CheckOptions extends BuildOptions {
   /** Undefined: withheld words of every edition are told, and nothing of what one leaves out. */
   readonly edition: string | undefined
   readonly watch: boolean

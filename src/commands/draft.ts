@@ -8,7 +8,7 @@ import { slug } from './new-note.ts'
 import { type BuildOptions, CannotRun, todayOf } from './options.ts'
 import { readBuild } from './read-build.ts'
 
-export interface DraftOptions extends BuildOptions {
+interface DraftOptions extends BuildOptions {
   readonly title: string | undefined
 }
 

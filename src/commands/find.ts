@@ -6,7 +6,7 @@ import { type BuildOptions, CannotRun } from './options.ts'
 import { readBuild, requireEdition } from './read-build.ts'
 import { showsColour } from './report-findings.ts'
 
-export interface FindOptions extends BuildOptions {
+interface FindOptions extends BuildOptions {
   readonly edition: string
 }
 

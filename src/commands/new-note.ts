@@ -5,7 +5,7 @@ import type { Words } from '../facts/fact.ts'
 import type { AsBuiltRecord } from '../record/record.ts'
 import { CannotRun } from './options.ts'
 
-export interface NewNote {
+interface NewNote {
   readonly title: string
   /** ISO 8601. */
   readonly date: string
@@ -35,7 +35,7 @@ export function writeNewNote(
 }
 
 /** The text of a new note: front matter ready, then the lists. */
-export function newNoteText(
+function newNoteText(
   note: NewNote,
   { record, next }: { record: AsBuiltRecord; next: readonly NextMeasurement[] },
 ): string {

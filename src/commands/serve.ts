@@ -9,7 +9,7 @@ import { type SiteFiles, type SiteServer, serveFolder } from './serve-folder.ts'
 import { untilStopped } from './until-stopped.ts'
 import { watchContent } from './watch-content.ts'
 
-export interface ServeOptions extends BuildOptions {
+interface ServeOptions extends BuildOptions {
   readonly edition: string
   readonly port: string
 }

@@ -12,7 +12,7 @@ export interface SureFigure {
   readonly path: string
 }
 
-export interface ProposedFigures {
+interface ProposedFigures {
   readonly sure: readonly SureFigure[]
   readonly proposals: readonly Proposal[]
 }

@@ -12,7 +12,7 @@ import type { Taken } from './taken.ts'
 import { isHidden, neutralMark, type Withheld } from './withheld.ts'
 
 /** What covering a body needs to know of the whole build. */
-export interface BodyGround {
+interface BodyGround {
   readonly withheld: Withheld
   readonly file: string
   /** Figures of the note that are taken out, `q-4`. */

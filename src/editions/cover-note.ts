@@ -9,7 +9,7 @@ import { isWithin, type Taken } from './taken.ts'
 import { takenOf } from './taken-of.ts'
 import { isHidden, neutralMark } from './withheld.ts'
 
-export interface CoveredNote {
+interface CoveredNote {
   readonly note: StatedNote
   /** What was taken out, for the builder's eyes only. */
   readonly taken: readonly Taken[]

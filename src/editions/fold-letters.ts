@@ -1,5 +1,5 @@
 /** A text as it is compared: letters and digits only, each with where it stands in the text, runs of anything else one blank. */
-export interface FoldedText {
+interface FoldedText {
   readonly text: string
   /** For each UTF-16 unit of `text`, where its character begins in the original; one more for the end. */
   readonly origins: readonly number[]

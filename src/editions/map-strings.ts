@@ -1,7 +1,7 @@
 import type { Words } from '../facts/fact.ts'
 
 /** What becomes of the words and of the plain strings in a piece of the record; places stay as they are. */
-export interface Mapping {
+interface Mapping {
   readonly words: (words: Words) => Words
   /** `path`: the keys that lead to it, `replaces.id`. */
   readonly text: (text: string, path: string) => string

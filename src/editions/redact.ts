@@ -26,12 +26,12 @@ export interface Folding {
 }
 
 /** A build read, folded and checked, and the notes that it comes from. */
-export interface WholeBuild extends Folding {
+interface WholeBuild extends Folding {
   readonly stated: StatedBuild
   readonly photos: readonly string[]
 }
 
-export interface Redaction {
+interface Redaction {
   readonly edition: string
   /** Folds and checks notes again, as the whole build's were. */
   readonly fold: (notes: Notes) => Folding

@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Taken } from './taken.ts'
 import type { Withheld } from './withheld.ts'
 
-export interface FindingsGround {
+interface FindingsGround {
   readonly withheld: Withheld
   /** What is wrong by all notes together, found again in what the edition may see. */
   readonly again: readonly Finding[]

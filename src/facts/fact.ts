@@ -150,7 +150,7 @@ export interface ClosingFact extends Stated {
   readonly named: string
 }
 
-export interface TestFact extends Stated {
+interface TestFact extends Stated {
   readonly type: 'test'
   readonly what: Words
   readonly result: 'pass' | 'fail' | 'partial'
@@ -182,7 +182,7 @@ export interface ReferenceFact extends Stated {
   readonly strictness: 'must-exist' | 'near-only'
 }
 
-export interface LimitFact extends Stated {
+interface LimitFact extends Stated {
   readonly type: 'limit'
   readonly check: string
   /** A subject, or a group such as `lighting`; null for the whole check. */
@@ -193,7 +193,7 @@ export interface LimitFact extends Stated {
   readonly why: Words | null
 }
 
-export interface RequirementFact extends Stated {
+interface RequirementFact extends Stated {
   readonly type: 'requirement'
   readonly path: string
   readonly keyPlace: Place
@@ -201,20 +201,20 @@ export interface RequirementFact extends Stated {
 }
 
 /** `check:voltage-drop: all circuits`: ask whatever is there. */
-export interface AskingFact extends Stated {
+interface AskingFact extends Stated {
   readonly type: 'asking'
   readonly check: string
   /** Null: all subjects. */
   readonly subjects: readonly string[] | null
 }
 
-export interface EditionFact extends Stated {
+interface EditionFact extends Stated {
   readonly type: 'edition'
   readonly name: string
   readonly withhold: readonly PrivateKind[]
 }
 
-export interface InspectionFact extends Stated {
+interface InspectionFact extends Stated {
   readonly type: 'inspection'
   readonly id: string
   readonly ask: Words

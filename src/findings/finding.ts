@@ -54,7 +54,7 @@ export interface Finding extends Place {
   readonly related: readonly RelatedPlace[]
 }
 
-export interface RelatedPlace extends Place {
+interface RelatedPlace extends Place {
   readonly message: string
 }
 

@@ -1,6 +1,6 @@
 import type { Rule } from './finding.ts'
 
-export interface RuleText {
+interface RuleText {
   /** What is wrong, in one sentence. */
   readonly means: string
   /** A line that breaks the rule, and the same line mended. */

@@ -4,13 +4,13 @@ import type { Line } from './note-lines.ts'
 
 // Far beyond any session note, and set by measurement: the reader's time grows with the square of a paragraph's marks and of
 // nested blocks. Within these limits the worst Markdown that we could think of reads in seconds, not in minutes.
-export const bodyLimitKb = 256 // about 45,000 words
-export const marksLimit = 2000 // of * _ ~ [ ] without an empty line between
-export const nestingLimit = 50 // quotes, lists and containers within each other, as written
+const bodyLimitKb = 256 // about 45,000 words
+const marksLimit = 2000 // of * _ ~ [ ] without an empty line between
+const nestingLimit = 50 // quotes, lists and containers within each other, as written
 export const depthLimit = 200 // levels of the tree that came out
 
 /** Why a body is not read as Markdown, and at which line; null where nothing stands against it. */
-export interface OverLimit {
+interface OverLimit {
   readonly line: number
   readonly message: string
 }

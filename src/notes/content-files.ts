@@ -2,7 +2,7 @@ import { type Dirent, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 
 /** Files under a folder, and symbolic links, which are never followed. Paths are relative to the build folder, with `/`, in order. */
-export interface ContentFiles {
+interface ContentFiles {
   readonly files: readonly string[]
   readonly links: readonly string[]
 }

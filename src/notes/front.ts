@@ -15,7 +15,7 @@ export interface FrontEntry {
   readonly value: Front
 }
 
-export interface FrontList {
+interface FrontList {
   readonly kind: 'list'
   readonly place: Place
   readonly items: readonly Front[]

@@ -2,7 +2,7 @@ import type { Span } from './note-source.ts'
 import { quoteYaml } from './quote-yaml.ts'
 import type { Comment } from './read-marks.ts'
 
-export interface HashComment extends Span {
+interface HashComment extends Span {
   /** As YAML took it for a comment. */
   readonly text: string
   /** The value in quotes, with the words behind the `#`. */

@@ -7,7 +7,7 @@ import { readYaml, type YamlReading } from './read-yaml.ts'
 import { readThroughMatter } from './safe-matter.ts'
 import { yamlOverLimit } from './yaml-limit.ts'
 
-export interface FrontMatter {
+interface FrontMatter {
   readonly fence: Place
   /** Null where there is none or it could not be read. */
   readonly front: FrontMap | null

@@ -4,7 +4,7 @@ import type { Span } from './note-source.ts'
 /** What this format refuses of YAML, as words. */
 const refusals = { alias: 'an alias', anchor: 'an anchor', tag: 'a tag', 'directive-line': 'a directive' } as const
 
-export interface RefusedMark extends Span {
+interface RefusedMark extends Span {
   /** `an alias`, `a tag` … */
   readonly what: string
 }

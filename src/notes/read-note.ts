@@ -11,7 +11,7 @@ import { readYaml } from './read-yaml.ts'
 import { yamlOverLimit } from './yaml-limit.ts'
 
 /** A file of `content/` as it lies on the disk; `file` is relative to the build folder, with `/`. */
-export interface NoteFile {
+interface NoteFile {
   readonly file: string
   readonly bytes: Uint8Array
 }

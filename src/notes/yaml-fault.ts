@@ -8,7 +8,7 @@ import type { Trouble } from './trouble.ts'
 import { indentOf, lineAt, valueSpan, withoutEntry } from './yaml-lines.ts'
 
 /** The first thing that YAML could not read, and the text without it: what else a note says is still read. */
-export interface YamlFault extends Fault {
+interface YamlFault extends Fault {
   readonly without: string
 }
 

@@ -66,7 +66,7 @@ function monthTable(scope: PageScope): PartOfPage[] {
 }
 
 /** `2026-03` as a reader says it. */
-export function monthText(month: string): string {
+function monthText(month: string): string {
   const [year = '', number = ''] = month.split('-')
   return `${monthName(Number(number))} ${year}`
 }

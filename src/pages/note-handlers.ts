@@ -53,7 +53,7 @@ export const noteHandlers: Handlers = {
 }
 
 /** A figure's runs, units marked. */
-export function figureRuns(text: string): ElementContent[] {
+function figureRuns(text: string): ElementContent[] {
   return typeset(text).map(run =>
     run.unit ? element('span', { className: ['u'] }, [words(run.text)]) : words(run.text),
   )

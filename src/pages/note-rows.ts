@@ -9,7 +9,7 @@ import { noteTree } from './note-tree.ts'
 import { textOf } from './sentences.ts'
 
 /** One block of a note: a paragraph, a list, a table. `figures` are those in it, in order; `wide` takes the margin too. */
-export interface NoteRow {
+interface NoteRow {
   readonly html: string
   readonly wide: boolean
   readonly figures: readonly string[]

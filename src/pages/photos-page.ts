@@ -65,7 +65,7 @@ export function photosNamed(scope: PageScope, part: Part): PartOfPage[] {
 }
 
 /** Pictures side by side, each with its caption and the session that shows it. */
-export function gallery(scope: PageScope, shown: readonly ShownPhoto[]): PartOfPage {
+function gallery(scope: PageScope, shown: readonly ShownPhoto[]): PartOfPage {
   return {
     kind: 'pictures',
     pictures: shown.map(

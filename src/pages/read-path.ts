@@ -1,7 +1,7 @@
 import type { Subject } from '../facts/fact.ts'
 import type { AsBuiltRecord } from '../record/record.ts'
 
-export interface ReadPath {
+interface ReadPath {
   readonly subject: Subject
   readonly property: string
 }

@@ -47,7 +47,7 @@ const sheets: readonly { readonly text: string; readonly folder: string | null; 
   { text: 'Findings', folder: 'findings', main: false },
 ]
 
-export interface SheetTitle {
+interface SheetTitle {
   readonly address: string
   readonly title: string
   /** The sheet that it belongs to: `wiring` for a circuit's page. */

@@ -101,7 +101,7 @@ function tankOf(record: AsBuiltRecord): SideFigures['tank'] {
 }
 
 /** Whether the note beside its length says that it was measured across the vehicle. */
-export function liesAcross(record: AsBuiltRecord, part: string): boolean {
+function liesAcross(record: AsBuiltRecord, part: string): boolean {
   const length = record.measurements.findLast(({ subject, property }) => subject.id === part && property === 'length')
   return /\bacross\b/i.test(length?.note ?? '')
 }

@@ -35,7 +35,7 @@ export function stoodCells(scope: PageScope, standing: Standing): Cell[] {
 }
 
 /** A balloon with the session's date, leading to its note. */
-export function sessionCell(scope: PageScope, session: Session | null): Cell {
+function sessionCell(scope: PageScope, session: Session | null): Cell {
   const id = session?.id ?? null
   return { kind: 'balloon', balloon: scope.balloon(id), words: [dateLink(scope, session)] }
 }

@@ -11,7 +11,7 @@ export function firstSentence(body: Root): string {
 }
 
 /** The words of a node. An empty link has none yet, a picture stands for its alternative text. */
-export function plainText(node: Nodes): string {
+function plainText(node: Nodes): string {
   if ('value' in node) return node.value
   if (node.type === 'image') return node.alt ?? ''
   if (node.type === 'break') return ' '

@@ -56,7 +56,7 @@ function withoutEmptyColumns(whole: Table): Table {
 }
 
 /** Whether a cell says nothing. */
-export function isEmptyCell(cell: Cell): boolean {
+function isEmptyCell(cell: Cell): boolean {
   switch (cell.kind) {
     case 'words':
       return cell.words.length === 0 && cell.sub.length === 0

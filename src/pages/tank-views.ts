@@ -6,7 +6,7 @@ import { bottomOf, drawCutOuts, type LaidCutOut, layCutOuts } from './tank-cut-o
 import { outlinePath, type Spot } from './tank-outline.ts'
 import { type Corner, type CutOut, rectangle, type TankShape, type TankSide } from './tank-shape.ts'
 
-export interface TankToDraw {
+interface TankToDraw {
   readonly name: string
   readonly shape: TankShape
   readonly cutOuts: readonly CutOut[]

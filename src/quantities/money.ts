@@ -19,13 +19,6 @@ function exact({ amount }: Money): Rational {
 
 const toMoney = (amount: Rational, currency: string): Money => ({ amount: amount.toString(), currency })
 
-/** The sum of two amounts in one currency; two currencies are a fault of the caller, who converts first. */
-export function addMoney(one: Money, other: Money): Money {
-  if (one.currency !== other.currency)
-    throw new Error(`Unexpected ${other.currency} added to ${one.currency}, expected one currency`)
-  return toMoney(exact(one).plus(exact(other)), one.currency)
-}
-
 /** So many times an amount; the count is exact, as text. */
 export function timesMoney(money: Money, count: string): Money {
   return toMoney(exact(money).times(exact({ amount: count, currency: money.currency })), money.currency)

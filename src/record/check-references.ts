@@ -8,7 +8,7 @@ import { likelyName, nearName } from './near-name.ts'
 import type { AsBuiltRecord } from './record.ts'
 import { findTargets, leadsToProperty, type Target } from './reference-targets.ts'
 
-export interface ReferenceGround {
+interface ReferenceGround {
   readonly record: AsBuiltRecord
   readonly names: DeclaredNames
   readonly photos: readonly string[]

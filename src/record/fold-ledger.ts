@@ -5,11 +5,11 @@ import { compareText } from './order-sessions.ts'
 import type { PricedPart } from './price-part.ts'
 import type { Purse } from './purse.ts'
 
-export interface PaidPart extends PricedPart {
+interface PaidPart extends PricedPart {
   readonly onVehicle: boolean
 }
 
-export interface LedgerGround {
+interface LedgerGround {
   readonly purse: Purse
   readonly parts: readonly PaidPart[]
   /** Identifiers in the order in which build.md shows them. */

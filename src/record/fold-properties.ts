@@ -22,7 +22,7 @@ export interface FoldedProperties {
   readonly findings: readonly Finding[]
 }
 
-export interface PropertyGround {
+interface PropertyGround {
   readonly names: DeclaredNames
   /** The part was made, modified or replaced in that note. */
   readonly isChanged: (part: string, session: string | null) => boolean

@@ -2,7 +2,7 @@ import type { Fact, Subject, Words } from '../facts/fact.ts'
 import type { AsBuiltRecord, Edition, Limit, Requirement, Test } from './record.ts'
 import { splitPath } from './resolve-name.ts'
 
-export type Rules = Pick<AsBuiltRecord, 'limits' | 'requirements' | 'askings' | 'editions' | 'inspection' | 'tests'>
+type Rules = Pick<AsBuiltRecord, 'limits' | 'requirements' | 'askings' | 'editions' | 'inspection' | 'tests'>
 
 /** Limits, requirements, askings, editions, inspection points and tests: a later one of the same name stands, in the place of the first. */
 export function foldRules(facts: readonly Fact[], resolve: (path: string) => Subject | null): Rules {

@@ -9,7 +9,7 @@ import type { Held } from './held.ts'
 import { pathText } from './resolve-name.ts'
 import { siPerUnit } from './tolerance.ts'
 
-export interface Judged {
+interface Judged {
   readonly subject: Subject
   readonly fact: PropertyFact
   readonly quantity: Quantity

@@ -11,7 +11,7 @@ export interface ListedPart {
   readonly priced: PricedPart
 }
 
-export interface PartGround {
+interface PartGround {
   readonly courses: ReadonlyMap<string, PartCourse>
   readonly names: DeclaredNames
   readonly store: PropertyStore

@@ -14,7 +14,7 @@ export interface OpenItem<T> {
   lastSession: string | null
 }
 
-export interface Naming<T> {
+interface Naming<T> {
   readonly id: string
   readonly words: string
   readonly open: boolean

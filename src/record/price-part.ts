@@ -12,7 +12,7 @@ export interface PricedPart {
   readonly value: bigint | null
 }
 
-export interface PartLabel {
+interface PartLabel {
   readonly system: string | null
   readonly name: string
   /** `name:` with its private marks; null where the identifier stands for it. */

@@ -3,10 +3,11 @@ import type { BuildHead } from '../facts/stated-note.ts'
 import { type Finding, finding } from '../findings/finding.ts'
 import type { Place } from '../findings/place.ts'
 import { minorDigits } from '../quantities/currencies.ts'
+import { convertMoney, roundMoney, timesMoney } from '../quantities/money.ts'
 import { Rational } from '../quantities/rational.ts'
 
 /** A price as written, times a quantity. */
-export interface PricedLine {
+interface PricedLine {
   readonly amount: Amount
   readonly qty: string
   readonly place: Place
@@ -25,9 +26,9 @@ export interface Purse {
 /** Counts in the smallest coin of the build's currency, so that every sum is exact. */
 export function makePurse({ currency, rates }: Pick<BuildHead, 'currency' | 'rates'>): Purse {
   const findings: Finding[] = []
-  const rateOf = (from: string): Rational | null => {
-    if (from === currency) return Rational.one
-    return Object.hasOwn(rates, from) ? Rational.parse(rates[from] ?? '') : null
+  const rateOf = (from: string): string | null => {
+    if (from === currency) return '1'
+    return Object.hasOwn(rates, from) ? (rates[from] ?? null) : null
   }
   return {
     currency,
@@ -54,12 +55,10 @@ function noRate({ amount, place }: PricedLine, currency: string): Finding {
   })
 }
 
-function inCoins({ amount, qty }: PricedLine, rate: Rational, currency: string): bigint {
-  const [each, times] = [Rational.parse(amount.amount), Rational.parse(qty)]
-  if (each === null || times === null)
-    throw new Error(`Unexpected price ${qty} × ${amount.amount}, expected exact decimals`)
+function inCoins({ amount, qty }: PricedLine, rate: string, currency: string): bigint {
+  const rounded = roundMoney(convertMoney(timesMoney(amount, qty), rate, currency))
   const coinsInOne = Rational.of(10n ** BigInt(digitsOf(currency)))
-  return each.times(times).times(rate).times(coinsInOne).roundHalfUp()
+  return (Rational.parse(rounded.amount) ?? Rational.zero).times(coinsInOne).roundHalfUp()
 }
 
 function printCoins(coins: bigint, currency: string): string {

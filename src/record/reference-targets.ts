@@ -15,7 +15,7 @@ export interface Target {
   readonly leads: (name: string, from: string) => boolean
 }
 
-export interface TargetGround {
+interface TargetGround {
   readonly record: AsBuiltRecord
   readonly names: DeclaredNames
   readonly photos: readonly string[]

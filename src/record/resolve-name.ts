@@ -2,7 +2,7 @@ import type { Subject } from '../facts/fact.ts'
 import { printPath, readPath } from '../facts/identifier.ts'
 import { otherKinds } from './declared-names.ts'
 
-export interface WrittenPath {
+interface WrittenPath {
   readonly subject: Subject
   /** No kind was written, so `subject` is what it would be as a part. */
   readonly bare: boolean

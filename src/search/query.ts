@@ -7,7 +7,7 @@ import type { SearchIndex } from './search-index.ts'
 import { type WordWeights, weighWord } from './weigh-word.ts'
 
 /** An index made ready for asking. */
-export interface OpenIndex {
+interface OpenIndex {
   readonly index: SearchIndex
   readonly groups: ReadonlyMap<string, OpenGroup>
   readonly vocabulary: Vocabulary

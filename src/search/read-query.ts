@@ -4,7 +4,7 @@ import { type AskedSize, askedSize } from './asked-size.ts'
 import { wordsIn } from './words-in.ts'
 
 /** A quantity that was asked for; what can be read in more than one way is asked in each. */
-export interface AskedQuantity {
+interface AskedQuantity {
   readonly text: string
   readonly sizes: readonly AskedSize[]
 }

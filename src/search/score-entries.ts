@@ -2,7 +2,7 @@ import { hitKinds, type SearchIndex } from './search-index.ts'
 import type { WordWeights } from './weigh-word.ts'
 import { wordsIn } from './words-in.ts'
 
-export interface Scoring {
+interface Scoring {
   readonly index: SearchIndex
   /** One for each word. */
   readonly weights: readonly WordWeights[]

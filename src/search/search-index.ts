@@ -18,7 +18,7 @@ export interface FigureGroup {
 }
 
 /** Entries, one column a field, in the order in which equals are shown. Numbers point into the tables. */
-export interface EntryColumns {
+interface EntryColumns {
   readonly kind: readonly number[]
   readonly note: readonly number[]
   readonly line: readonly number[]

@@ -1,5 +1,5 @@
 /** A word as it is compared, and where it stands in its text, UTF-16 units. */
-export interface FoundWord {
+interface FoundWord {
   readonly word: string
   readonly start: number
   readonly end: number

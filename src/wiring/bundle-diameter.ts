@@ -22,7 +22,7 @@ const thinWall: readonly (readonly [number, number])[] = [
 ]
 
 /** How loosely wires lie in a taped bundle: 1.25 × √(sum of d²), the wires filling 64 % of it. Common practice, no source. */
-export const bundleFactor = 1.25
+const bundleFactor = 1.25
 
 /** Said beside every bundle that was worked out. */
 export const bundleAssumption = `thin-walled single cores, bundle = ${bundleFactor} × √(sum of the squares of their diameters), without tape or sleeve`

@@ -5,7 +5,7 @@ import { symbol } from './symbols.ts'
 import { wireWords } from './wire-words.ts'
 
 /** Where the way back begins and where it has to arrive. */
-export interface Homeward {
+interface Homeward {
   /** Lower end of the load's symbol. */
   readonly load: Point
   /** Upper end of the battery's symbol. */

@@ -8,7 +8,7 @@ import { wireWords } from './wire-words.ts'
 import type { Wiring } from './wiring.ts'
 
 /** A wire as a drawing shows it. */
-export interface DrawnWire {
+interface DrawnWire {
   readonly look: WireLook
   readonly words: string
 }
@@ -132,7 +132,7 @@ const isKeyed = ({ supply }: Circuit): boolean => supply === 'ignition' || suppl
 const feederWire = (feeder: Circuit | undefined): DrawnWire | null => (feeder === undefined ? null : drawn(feeder.feed))
 
 /** The circuits that feed this one, the one nearest to the battery first. A loop ends where it closes. */
-export function feedersOf(wiring: Wiring, circuit: Circuit): Circuit[] {
+function feedersOf(wiring: Wiring, circuit: Circuit): Circuit[] {
   const chain: Circuit[] = []
   const seen = new Set([circuit.id])
   for (let next = feederOf(wiring, circuit); next !== null && !seen.has(next.id); next = feederOf(wiring, next)) {

@@ -26,7 +26,7 @@ export interface Fuse {
 }
 
 /** A relay or switch that a circuit goes through. */
-export interface Through {
+interface Through {
   readonly id: string
   readonly name: string
   readonly partKind: string | null

@@ -2,8 +2,8 @@ import type { Circuit, Conductor } from './circuit.ts'
 import { isThere } from './circuit.ts'
 
 // Common practice, no source: what is lost in bends and in the lay, and what each end is made off with.
-export const layShare = 0.03
-export const endAllowanceM = 0.1 // metres, each end
+const layShare = 0.03
+const endAllowanceM = 0.1 // metres, each end
 const cutAllowanceM = 0.1 // metres, each relay or switch at which a run is cut and made off twice, half on each side
 const stepM = 0.01 // metres, cut lengths are rounded up to a hand's reading of a tape
 

@@ -19,7 +19,7 @@ import type { Wiring } from './wiring.ts'
 type FigureKey = 'load' | 'fuse.rating'
 
 /** What a circuit's own page adds: where each figure was written. */
-export interface FigureLinks extends DrawingLinks {
+interface FigureLinks extends DrawingLinks {
   readonly figure: (key: FigureKey) => { readonly href: string; readonly mark: string; readonly says: string } | null
 }
 

@@ -156,7 +156,7 @@ function joint(
 }
 
 /** What meets what at one way, in words. */
-export function rowSentence({ left, right, leftWay, rightWay, state, doubt }: PairRow): string {
+function rowSentence({ left, right, leftWay, rightWay, state, doubt }: PairRow): string {
   const said = (pin: PinWire | null, way: string | null): string =>
     pin === null
       ? `way ${way ?? '?'}, no wire`

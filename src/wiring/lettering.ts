@@ -1,5 +1,5 @@
 /** Size of the lettering in a drawing's own units, which are pixels on a screen. The style sheet says the same. */
-export const letteringSize = 14
+const letteringSize = 14
 
 // Widths as shares of the letter size: DejaVu Sans Condensed, the widest of the style sheet's lettering, measured and rounded up.
 const widths: readonly (readonly [RegExp, number])[] = [

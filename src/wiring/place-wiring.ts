@@ -5,7 +5,7 @@ import { supplyGraph } from './supply-graph.ts'
 import type { Wiring } from './wiring.ts'
 
 /** A graph and where it was placed; null: it is drawn plainly. */
-export interface PlacedGraph {
+interface PlacedGraph {
   readonly graph: Graph
   readonly placing: Placing | null
 }

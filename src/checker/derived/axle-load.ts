@@ -21,7 +21,7 @@ const otherEnd: Readonly<Record<End, RegExp>> = { front: /rear|back/i, rear: /fr
 const ownEnd: Readonly<Record<End, RegExp>> = { front: /front/i, rear: /rear|back/i }
 
 /** The axle at one end: by its place, else by its name, else the one that is not the other; of several the one that gives `key`. */
-export function axleAt({ record }: Scope, end: End, key: string): Part | null {
+function axleAt({ record }: Scope, end: End, key: string): Part | null {
   const axles = record.parts.filter(part => part.partKind === 'axle' && part.onVehicle)
   const half = (quantityAt(record.vehicle, 'wheelbase')?.value.si ?? 2) / 2 // m; 2 m where no wheelbase is written
   const endOf = (axle: Part): End | null => {

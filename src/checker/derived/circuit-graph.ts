@@ -13,7 +13,7 @@ export function drawingFromBox(scope: Scope, box: string): readonly CheckSubject
 }
 
 /** Live, and neither for starting nor standing: what draws while the vehicle runs. */
-export function isDrawing(circuit: Thing): boolean {
+function isDrawing(circuit: Thing): boolean {
   return isLive(circuit) && !['starting', 'standing'].includes(wordsOf(circuit, 'duty') ?? 'continuous')
 }
 

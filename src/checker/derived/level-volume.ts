@@ -9,7 +9,7 @@ import { type FoundShape, figuresOf } from './shape-volume.ts'
 import { foundShape } from './tank-volume.ts'
 
 /** A space that can be partly filled: how high it is, in metres, and what it holds up to a height above its floor. */
-export interface Fillable {
+interface Fillable {
   readonly heightMetres: number
   readonly upTo: (height: Term, symbol: string) => Term
 }
@@ -61,7 +61,7 @@ function outsideOf(volume: Volume | undefined, scope: Scope): Fillable | null {
 const isTerm = (term: unknown): term is Term => typeof term === 'object' && term !== null && 'type' in term
 
 /** A shape as it lies: a box on its length and width, a cylinder on its side, a prism with its outline upright. */
-export function fillableShape(found: FoundShape, wall: Term | null): Fillable {
+function fillableShape(found: FoundShape, wall: Term | null): Fillable {
   const { tag } = found
   const figures = figuresOf(found.held.value.shape, found)
   const of = (name: string): Term => single(figures[`${name}${tag}`], name)

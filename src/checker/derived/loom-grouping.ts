@@ -48,7 +48,7 @@ function loomOf(circuit: Thing, of: 'circuit/cable' | 'circuit/return'): string 
 }
 
 /** How many of a circuit's cables run in a loom. */
-export function cablesIn(circuit: Thing, loom: string): number {
+function cablesIn(circuit: Thing, loom: string): number {
   const out = loomOf(circuit, 'circuit/cable') === loom ? 1 : 0
   const back = hasCableReturn(circuit) && loomOf(circuit, 'circuit/return') === loom ? 1 : 0
   return out + back

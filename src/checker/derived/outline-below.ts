@@ -42,7 +42,7 @@ export function insetOutline(corners: readonly Corner[], wall: Term, tag: string
 }
 
 /** The lowest corner's height. */
-export function floorOf(corners: readonly Corner[]): Term {
+function floorOf(corners: readonly Corner[]): Term {
   return corners.map(({ y }) => y).reduce((low, y) => (workOut(y) < workOut(low) ? y : low))
 }
 

@@ -4,7 +4,7 @@ import { value } from '../inputs/value.ts'
 import { lookUp } from '../look-up.ts'
 
 /** What a rating of the battery or the alternator is, and how it is shown. */
-export interface RatingSpec {
+interface RatingSpec {
   readonly symbol: string
   readonly meaning: string
   readonly dimension: 'current' | 'charge'

@@ -21,7 +21,7 @@ export function colouredLooms(): SubjectSource {
 }
 
 /** The supply wire of a circuit in the loom that is asked about: its colours by name, and whether it is an earth. */
-export type LoomWire = Member<{ readonly colour: string; readonly earth: string | null }>
+type LoomWire = Member<{ readonly colour: string; readonly earth: string | null }>
 
 /** The wires of the circuits in a loom; their return cables are no wires that could be mistaken. A colour that is not written is missing. */
 export function wiresInLoom(): Input<readonly LoomWire[]> {

@@ -5,7 +5,7 @@ import { Notebook } from '../notebook.ts'
 import { type Scope, withNotebook } from '../scope.ts'
 import { readsOf } from './reads-of.ts'
 
-export interface ChoiceSpec {
+interface ChoiceSpec {
   readonly symbol: string | null
   readonly meaning: string
   readonly dimension: Dimension | null

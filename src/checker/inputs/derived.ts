@@ -4,7 +4,7 @@ import { type Found, type Input, type Inputs, termIn } from '../input.ts'
 import type { Scope } from '../scope.ts'
 import { readsOf } from './reads-of.ts'
 
-export interface DerivedSpec {
+interface DerivedSpec {
   readonly symbol: string
   readonly meaning: string
   readonly dimension: Dimension

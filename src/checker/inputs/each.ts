@@ -6,7 +6,7 @@ import type { Selector } from '../subjects.ts'
 import { readAll } from './derived.ts'
 import { readsOf } from './reads-of.ts'
 
-export interface EachSpec {
+interface EachSpec {
   readonly symbol: string
   readonly meaning: string
   readonly dimension: Dimension

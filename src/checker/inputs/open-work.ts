@@ -2,7 +2,7 @@ import type { Job, Temporary } from '../../record/record.ts'
 import type { FoundMember, Input, Member } from '../input.ts'
 
 /** A job or a temporary fix that is still open: what it is, and what it holds up (`road`, `inspection`; null for nothing). */
-export type OpenWork = Member<{ readonly kind: string; readonly what: string; readonly before: string | null }>
+type OpenWork = Member<{ readonly kind: string; readonly what: string; readonly before: string | null }>
 
 /** All jobs and temporary fixes that are open, the jobs first. */
 export function openWork(): Input<readonly OpenWork[]> {

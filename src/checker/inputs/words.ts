@@ -2,7 +2,7 @@ import type { Found, Input } from '../input.ts'
 import { lookUp } from '../look-up.ts'
 import type { Scope } from '../scope.ts'
 
-export interface WordsSpec {
+interface WordsSpec {
   readonly of: string
   readonly meaning: string
 }

@@ -21,7 +21,7 @@ const si = orNull({
 })
 
 /** What every figure has. */
-export const figureKeys: Record<string, Schema> = {
+const figureKeys: Record<string, Schema> = {
   text: told('As written, with its about, bound, ± and range words', text),
   value: told('In `unit`; null for a range and a thread', figure),
   low: told('In `unit`: a range’s lower end, or a bound', figure),

@@ -3,7 +3,7 @@ export type CellKind = 'text' | 'number' | 'date' | 'money' | 'flag'
 /** Money is an exact decimal as text (`184.00`), a date is ISO 8601 as text, a flag is true or false; null: nothing is known. */
 export type ExportCell = string | number | boolean | null
 
-export interface ExportColumn {
+interface ExportColumn {
   readonly name: string
   readonly kind: CellKind
 }

@@ -13,7 +13,7 @@ export interface Bar {
   readonly text: string
 }
 
-export interface BarPlot {
+interface BarPlot {
   readonly says: string
   readonly tells: string
   readonly bars: readonly Bar[]

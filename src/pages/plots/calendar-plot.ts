@@ -8,7 +8,7 @@ export interface CalendarDay {
   readonly says: string
 }
 
-export interface CalendarPlot {
+interface CalendarPlot {
   readonly says: string
   readonly tells: string
   readonly days: readonly CalendarDay[]

@@ -12,7 +12,7 @@ export interface MoneyStep {
   readonly says: string
 }
 
-export interface MoneyPlot {
+interface MoneyPlot {
   readonly says: string
   readonly tells: string
   /** What was paid before the first session. */

@@ -1,7 +1,7 @@
 import { scaleBand, scaleLinear } from 'd3-scale'
 import { type Drawing, lettering, path, type Stroke, tenth } from '../drawing.ts'
 
-export interface MonthColumn {
+interface MonthColumn {
   /** `Mar 2026`, and `March 2026` for who cannot see it. */
   readonly short: string
   readonly long: string
@@ -9,7 +9,7 @@ export interface MonthColumn {
   readonly text: string
 }
 
-export interface MonthPlot {
+interface MonthPlot {
   readonly says: string
   readonly tells: string
   readonly unit: string

@@ -2,7 +2,7 @@ import { lettering, path, type Stroke, tenth } from '../drawing.ts'
 import { dateOf, monthName } from '../page-dates.ts'
 
 /** Days along a drawing: `x` of a day, and the strokes of its scale at the height `y`. */
-export interface TimeLine {
+interface TimeLine {
   readonly x: (day: number) => number
   readonly scale: (y: number) => Stroke[]
 }

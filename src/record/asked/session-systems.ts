@@ -2,7 +2,7 @@ import type { AsBuiltRecord, Session } from '../record.ts'
 import { addHours } from './standing-time.ts'
 
 /** The systems that each session's note names: by a part's doings, by something bought, by what it says of a circuit. */
-export function systemsBySession(record: AsBuiltRecord): ReadonlyMap<string, ReadonlySet<string>> {
+function systemsBySession(record: AsBuiltRecord): ReadonlyMap<string, ReadonlySet<string>> {
   const found = new Map<string, Set<string>>(record.sessions.map(({ id }) => [id, new Set()]))
   const add = (session: string | null, system: string | null): void => {
     if (session !== null && system !== null) found.get(session)?.add(system)
@@ -19,7 +19,7 @@ export function systemsBySession(record: AsBuiltRecord): ReadonlyMap<string, Rea
 }
 
 /** Hours of a system: the notes give hours for a session only, so they lie between two ends. */
-export interface SystemHours {
+interface SystemHours {
   readonly system: string
   readonly sessions: readonly Session[]
   /** Hours of the sessions that name no other system. */
@@ -42,7 +42,7 @@ export function hoursBySystem(record: AsBuiltRecord): SystemHours[] {
   })
 }
 
-export interface MonthHours {
+interface MonthHours {
   /** `2026-03`. */
   readonly month: string
   readonly sessions: readonly Session[]

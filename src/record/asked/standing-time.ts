@@ -47,7 +47,7 @@ export function addHours(sessions: readonly Pick<Session, 'hours'>[]): number {
 const dayMs = 86_400_000 // milliseconds in a day
 
 /** Whole days from one ISO 8601 date to another; null where either is not known. */
-export function daysBetween(from: string | null | undefined, to: string | null | undefined): number | null {
+function daysBetween(from: string | null | undefined, to: string | null | undefined): number | null {
   const [start, end] = [Date.parse(`${from}T00:00:00Z`), Date.parse(`${to}T00:00:00Z`)]
   return Number.isNaN(start) || Number.isNaN(end) ? null : Math.round((end - start) / dayMs)
 }
