@@ -49,7 +49,7 @@ const common: readonly SocketContact[] = [
 ]
 
 /** ISO 1724: seven contacts, the sections those of its cable; the second may carry 12 V in place of the fog lamp. */
-export const iso1724: readonly SocketContact[] = [
+const iso1724: readonly SocketContact[] = [
   ...common,
   {
     contact: '2',
@@ -62,7 +62,7 @@ export const iso1724: readonly SocketContact[] = [
 ] // ISO 1724:2003, as trade pages print its allocation
 
 /** ISO 11446-1: thirteen contacts. */
-export const iso11446: readonly SocketContact[] = [
+const iso11446: readonly SocketContact[] = [
   ...common,
   {
     contact: '2',

@@ -1,0 +1,160 @@
+import { describe, expect, test } from 'vitest'
+import { dipTable } from '../../src/checker/derived/dip-table.ts'
+import { lineLoss } from '../../src/checker/derived/line-loss.ts'
+import cooling from '../../src/checks/cooling.ts'
+import fillLimit from '../../src/checks/fill-limit.ts'
+import fuelLine from '../../src/checks/fuel-line.ts'
+import range from '../../src/checks/range.ts'
+import returnRestrictor from '../../src/checks/return-restrictor.ts'
+import { exampleId, makeRecord } from '../checker/record-maker.ts'
+import { type Figure, off, put, resultOf, shareOff } from './put.ts'
+
+const litresAt = (cylinder: string, heightMm: number): number => {
+  const record = makeRecord({ 'volume/outside': `cylinder ${cylinder}`, 'tank/wall': '0 mm' })
+  const mark = dipTable(record, exampleId, heightMm).find(one => Math.abs(one.heightMm - heightMm) < 1e-9)
+  return mark?.litres ?? Number.NaN
+}
+
+describe('a cylinder on its side', () => {
+  test('hackmath.net, 3613: 10 m long, the level 1 m wide and 0.2 m below the top: 15.138 m³', () => {
+    const radius = (0.5 ** 2 + 0.2 ** 2) / (2 * 0.2) // m, of the chord
+    const found = litresAt(`${2000 * radius} x 10000 mm`, 2000 * radius - 200)
+    expect(off(found, 15138)).toBeLessThanOrEqual(0.6)
+  })
+
+  test.each([
+    ['half full', 750, 4417.864669110647],
+    ['full', 1500, 8835.72933822129],
+  ])('fluids, after D. Jones, Calculating Tank Volume: 1.5 m across, 5 m long, %s', (_, height, litres) => {
+    expect(shareOff(litresAt('1500 x 5000 mm', height), litres)).toBeLessThanOrEqual(1e-12)
+  })
+})
+
+test('49 CFR 393.67, as it is quoted: 100 L are filled with 95 L', () => {
+  expect(resultOf(fillLimit, { 'tank/filled-volume': '100 L' })).toBeCloseTo(95, 9)
+})
+
+const speed = (q: Figure, d: Figure, unit = 'm_s'): number => put(fuelLine.aspects?.speed?.formula, unit, { q, d })
+const [speedLine, reynolds, laminar, turbulent, last] = lineLoss().formula ?? []
+if (!speedLine || !reynolds || !laminar || !turbulent || !last) throw new Error('Unexpected loss, expected five lines')
+/** Kinematic viscosity from the dynamic one; mm² for each second, as the line has it. */
+const nu = (pascalSeconds: number, density: number): Figure => [(pascalSeconds / density) * 1e6, 'mm2']
+
+describe('OpenStax, 12.1: speed is flow over area', () => {
+  test.each([
+    ['0.500 L/s in a hose of 0.900 cm radius: 1.96 m/s', [0.5, 'L_s'], [1.8, 'cm'], 1.96, 0.005],
+    ['the same in a nozzle of 0.250 cm radius: 25.5 m/s', [0.5, 'L_s'], [0.5, 'cm'], 25.5, 0.1],
+  ] as const)('%s', (_, q, d, expected, tolerance) => {
+    expect(off(speed(q, d), expected)).toBeLessThanOrEqual(tolerance)
+  })
+
+  test('twice the bore, a quarter of the speed: 12.0 m/s become 3.0 m/s', () => {
+    const q: Figure = [12 * (Math.PI / 4) * 0.02 ** 2, 'm3_s']
+    expect([speed(q, [20, 'mm']), speed(q, [40, 'mm'])]).toEqual([expect.closeTo(12, 9), expect.closeTo(3, 9)])
+  })
+
+  test('Crane TP 410, 7-9, as fluids restates it: 400 US gal/min in 5.047 in run at 6.414 ft/s', () => {
+    expect(shareOff(speed([400, 'gal_us_min'], [5.047, 'in'], 'ft_s'), 6.414)).toBeLessThanOrEqual(0.002)
+  })
+
+  test('100 km/h at 10.0 km/L are 2.78 cm³/s: 10 L/h, with which a litre goes 10 km', () => {
+    const found = resultOf(range, {
+      'tank/usable-volume': '10008 cm³', // an hour of 2.78 cm³/s
+      'tank/contents': 'petrol',
+      'engine:engine/consumption': '10 L/h',
+      'vehicle/cruise-speed': '100 km/h',
+    })
+    expect(shareOff(found, 100)).toBeLessThanOrEqual(0.005 / 2.78)
+  })
+})
+
+describe('Reynolds number', () => {
+  const reynoldsOf = (v: number, d: number, viscosity: Figure): number =>
+    put([reynolds], '1', { v: [v, 'm_s'], d: [d, 'm'], nu: viscosity })
+
+  test.each([
+    ['a needle of 0.150 mm radius, 1.7 m/s: 523', 1.7, 0.0003, nu(0.001, 1025), 523, 0.6],
+    ['oil that gushes 25.0 m high from 0.100 m: 1990', Math.sqrt(2 * 9.8 * 25), 0.1, nu(1, 900), 1990, 6],
+    [
+      '0.500 L/s in a nozzle of 0.250 cm radius: 127 000',
+      speed([0.5, 'L_s'], [5, 'mm']),
+      0.005,
+      nu(0.001002, 1000),
+      127000,
+      635,
+    ],
+    ['0.0300 m³/s of petrol in 13.0 m: 2000', speed([0.03, 'm3_s'], [13, 'm']), 13, nu(0.001, 680), 2000, 8],
+  ])('OpenStax, 12.4 and 12.5, %s', (_, v, d, viscosity, expected, tolerance) => {
+    expect(off(reynoldsOf(v, d, viscosity), expected)).toBeLessThanOrEqual(tolerance)
+  })
+})
+
+describe('friction', () => {
+  /** By Swamee and Jain; the roughness of the project is 0.0015 mm, so the bore sets their ratio. */
+  const factor = (re: number, share: number): number =>
+    put([turbulent], '1', { d: [0.0015 / share, 'mm'], Re: [re, '1'] })
+
+  test('fluids: Swamee and Jain at Re 100 000 and a roughness of 1/10 000: 0.018 452', () => {
+    expect(shareOff(factor(1e5, 1e-4), 0.018452424431901808)).toBeLessThanOrEqual(2e-4)
+  })
+
+  test('Colebrook has 0.018 514 there, within the one in a hundred that Swamee and Jain promise', () => {
+    expect(shareOff(factor(1e5, 1e-4), 0.018513866077471)).toBeLessThan(0.01)
+  })
+
+  test('Crane TP 410, 7-1, smooth pipe at Re 100 600: 0.0179', () => {
+    expect(shareOff(factor(100600, 1e-12), 0.0179)).toBeLessThanOrEqual(0.01)
+  })
+
+  test('Colebrook at Re 290 000 and 1/100 000 is 0.014 659, not the 0.014 620 that fluids prints for another formula', () => {
+    expect(shareOff(factor(2.9e5, 1e-5), 0.014659)).toBeLessThan(0.01)
+  })
+
+  test('fluids, Crane TP 410, 7-9: laminar at Re 1675.617, 0.038 194 9', () => {
+    expect(shareOff(put([laminar], '1', { Re: [1675.617, '1'] }), 0.0381949)).toBeLessThanOrEqual(1e-5)
+  })
+
+  test('Crane TP 410, 7-13: 100 ft of 2.067 in, 2 US gal/s of oil, f 0.0230, lose 66 500 Pa', () => {
+    const found = put([speedLine, last], 'Pa', {
+      q: [120, 'gal_us_min'],
+      d: [2.067, 'in'],
+      f: [0.023, '1'],
+      L: [100, 'ft'],
+      rho: [814.2665, 'kg_m3'],
+    })
+    expect(shareOff(found, 66500)).toBeLessThanOrEqual(0.005)
+  })
+
+  const laminarLoss = (q: number, d: number, length: number, [density, viscosity]: readonly [number, number]): number =>
+    put([speedLine, reynolds, laminar, last], 'Pa', {
+      q: [q, 'm3_s'],
+      d: [d, 'm'],
+      L: [length, 'm'],
+      rho: [density, 'kg_m3'],
+      nu: nu(viscosity, density),
+    })
+
+  test('OpenStax, 12.4: 0.120 cm³/s through 2.50 cm of 0.150 mm radius against 1066 Pa need 16 200 Pa', () => {
+    expect(shareOff(laminarLoss(1.2e-7, 0.0003, 0.025, [1000, 0.001]) + 1066, 16200)).toBeLessThanOrEqual(0.005)
+  })
+
+  test('OpenStax, 12.5: 1.00 km of petrol pipeline of 13.0 m loses 4.3e-5 Pa; the 2.68e-6 of the book takes the bore for the radius', () => {
+    expect(shareOff(laminarLoss(0.03, 13, 1000, [680, 0.001]), 4.28e-5)).toBeLessThan(0.005)
+    expect(shareOff(laminarLoss(0.03, 26, 1000, [680, 0.001]), 2.68e-6)).toBeLessThan(0.005)
+  })
+})
+
+test('Crane TP 410, 7-23: an orifice of 2 in, C 0.625, under 4.4 inHg less 4.4 in of water passes 106 US gal/min', () => {
+  const found = put(returnRestrictor.formula, 'gal_us_min', {
+    C_d: [0.625, '1'],
+    d: [2, 'in'],
+    p: [13.81, 'kPa'], // 4.4 × (3386.4 − 248.8) Pa
+    rho: [998.98, 'kg_m3'], // 62.364 lb/ft³
+  })
+  expect(shareOff(found, 106)).toBeLessThanOrEqual(0.01)
+})
+
+test('OpenStax, 14.2: 0.250 kg of water through 60 K is 62.8 kJ; so much each second', () => {
+  const given = { 'radiator/flow': '0.25 L/s', 'radiator/temperature-in': '80 °C', 'radiator/temperature-out': '20 °C' }
+  expect(shareOff(resultOf(cooling, given), 62.8)).toBeLessThanOrEqual(0.001)
+})
