@@ -16,6 +16,7 @@ const finite = (value: number): number | null => (Number.isFinite(value) ? value
 export function toSi(value: Rational, unit: Unit): number | null {
   if (unit.scale === 'angle') return finite(value.times(unit.factor).toNumber() * Math.PI)
   if (unit.scale === 'gauge') return finite(awgArea(value.toNumber()))
+  if (unit.scale === 'factor') return finite(value.productAsNumber(unit.factor))
   const exact = exactSi(value, unit)
   return exact === null ? null : finite(exact.toNumber())
 }

@@ -5,8 +5,9 @@ import type { ReadOptions } from './quantity.ts'
 import { Rational } from './rational.ts'
 
 const longestRun = 40
-const two = 2n
-const halves = [0, 1, 2, 3, 4].map(places => Rational.of(1n, two * 10n ** BigInt(places)))
+const longestExact = 15 // digits that a float holds whatever they are
+const tens = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9]
+const halves = tens.map(ten => Rational.of(1, 2 * ten))
 
 /** The end of a run of digits, at most one past the longest that is read. */
 function digitsEnd(text: string, start: number): number {
@@ -50,13 +51,26 @@ export function skipCode(text: string, start: number): CodeToken {
   return { code: true, end: Math.max(end, start + 1) }
 }
 
+/** The number that digits behind those of another make. */
+function wholeNumber(digits: string, before: number): number {
+  let value = before
+  for (let at = 0; at < digits.length; at += 1) value = value * 10 + digits.charCodeAt(at) - 48
+  return value
+}
+
+function exactValue(digits: string, decimals: string): Rational {
+  const bottom = tens[decimals.length]
+  if (digits.length + decimals.length <= longestExact && bottom !== undefined)
+    return Rational.of(wholeNumber(decimals, wholeNumber(digits, 0)), bottom)
+  return Rational.of(BigInt(`0${digits}${decimals}`), 10n ** BigInt(decimals.length))
+}
+
 function plain(start: number, whole: Whole, decimals: string, end: number): NumberToken {
-  const bottom = decimals === '' ? 1n : 10n ** BigInt(decimals.length)
   return {
     start,
     end,
-    value: Rational.of(BigInt(`0${whole.digits}${decimals}`), bottom),
-    half: halves[decimals.length] ?? Rational.of(1n, two * bottom),
+    value: exactValue(whole.digits, decimals),
+    half: halves[decimals.length] ?? Rational.of(1n, 2n * 10n ** BigInt(decimals.length)),
     written: 'figures',
     kind: decimals === '' ? 'whole' : 'decimal',
     stroke: null,
@@ -67,7 +81,8 @@ function plain(start: number, whole: Whole, decimals: string, end: number): Numb
 }
 
 function isBroken(text: string, end: number): boolean {
-  const [code, after] = [text.charCodeAt(end), text.charCodeAt(end + 1)]
+  const code = text.charCodeAt(end)
+  const after = text.charCodeAt(end + 1)
   if (isDigit(code)) return true
   if ((code === 46 || code === 44 || code === 58) && isDigit(after)) return true
   return (

@@ -7,7 +7,7 @@ const glyphs: Readonly<Record<string, readonly [number, number]>> = {
   '⅙': [1, 6], '⅚': [5, 6], '⅐': [1, 7], '⅛': [1, 8], '⅜': [3, 8], '⅝': [5, 8], '⅞': [7, 8], '⅑': [1, 9], '⅒': [1, 10],
 } // biome-ignore format: a table reads better in rows
 
-const fractionShape = /(\d{1,3})[/⁄](\d{1,3})(?![\d/⁄])/y
+const longestPart = 3
 const usualBottoms = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64, 128])
 
 interface Part {
@@ -21,20 +21,31 @@ function part(top: number, bottom: number): Part {
 
 /** The value of a fraction sign such as `⅝`; null for any other character. */
 export function glyphFraction(text: string, at: number): (Part & { end: number }) | null {
+  if (!(text.charCodeAt(at) > 127)) return null
   const glyph = glyphs[text[at] ?? '']
   return glyph === undefined ? null : { ...part(...glyph), end: at + 1 }
+}
+
+const isStroke = (code: number): boolean => code === 47 || code === 0x2044
+
+function digitsEnd(text: string, start: number): number {
+  let end = start
+  while (end < start + longestPart && isDigit(text.charCodeAt(end))) end += 1
+  return end
 }
 
 /** A fraction below one, `3/8` or `⅜`, that may stand behind a whole number. */
 function properFraction(text: string, at: number): (Part & { end: number }) | null {
   const glyph = glyphFraction(text, at)
   if (glyph !== null) return glyph
-  fractionShape.lastIndex = at
-  const match = fractionShape.exec(text)
-  if (match === null) return null
-  const [top, bottom] = [Number(match[1]), Number(match[2])]
+  const stroke = digitsEnd(text, at)
+  if (stroke === at || !isStroke(text.charCodeAt(stroke))) return null
+  const end = digitsEnd(text, stroke + 1)
+  if (end === stroke + 1 || isDigit(text.charCodeAt(end)) || isStroke(text.charCodeAt(end))) return null
+  const [top, bottom] = [Number(text.slice(at, stroke)), Number(text.slice(stroke + 1, end))]
   if (top === 0 || top >= bottom || !usualBottoms.has(bottom)) return null
-  return { ...part(top, bottom), end: fractionShape.lastIndex }
+  const { value, half } = part(top, bottom)
+  return { value, half, end }
 }
 
 function partStart(text: string, end: number): number | null {

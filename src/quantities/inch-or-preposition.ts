@@ -1,6 +1,6 @@
 import { skipGap } from './characters.ts'
 import { isFirmLabel } from './labels.ts'
-import { numberBeginnings } from './number-words.ts'
+import { numberBeginnings } from './number-beginnings.ts'
 import { beginsFigures } from './read-number.ts'
 import { isCapitalised, type Word, wordAfter } from './words-around.ts'
 

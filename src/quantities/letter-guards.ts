@@ -30,7 +30,8 @@ function isValves(text: string, unit: UnitToken, symbol: string): boolean {
 
 /** `2 V-belts`, `w/`, `5 v 5`: the letter belongs to what follows. */
 function isLedOn(text: string, unit: UnitToken, symbol: string): boolean {
-  const [code, after] = [text.charCodeAt(unit.end), text.charCodeAt(unit.end + 1)]
+  const code = text.charCodeAt(unit.end)
+  const after = text.charCodeAt(unit.end + 1)
   const isLower = symbol === 'v' || symbol === 'w'
   if (isLower) return code === stroke || (code === space && isDigit(after))
   return unit.gap === 'space' && code === hyphen && isSmall(after) && !isSmall(symbol.charCodeAt(0))

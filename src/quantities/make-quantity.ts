@@ -82,7 +82,8 @@ function fillBound(draft: DraftQuantity, bound: 'min' | 'max' | null): void {
 /** The quantity that a segment and the words about it make; the group is its number in the text. */
 export function makeQuantity(source: string, segment: Segment, around: Qualifiers, group: number | null): Quantity {
   const unit = unitOf(segment.unit.id)
-  const [one, two] = segment.amounts
+  const one = segment.amounts[0]
+  const two = segment.amounts[1]
   if (one === undefined) throw new Error('Unexpected segment without a number')
   const isDifference = unit.scale === 'offset' && isTemperatureDifference(source, around)
   const written = { source, unit, isDifference }

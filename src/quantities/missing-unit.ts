@@ -13,6 +13,7 @@ export function findMissingUnit(state: ReadingState, { amounts }: Chain): void {
   const last = amounts.at(-1)
   if (last === undefined || last.unit !== null || last.number.written !== 'words' || last.number.kind === 'article')
     return
+  if (last.number.kind !== 'fraction' && last.number.kind !== 'mixed') return
   const span = { start: last.start, end: last.end }
   if (!eighths.test(state.text.slice(span.start, span.end))) return
   const next = wordAfter(state.text, span.end)

@@ -29,4 +29,4 @@ export interface CodeToken {
 export type MaybeNumber = NumberToken | CodeToken
 
 /** Whether what was found is a code rather than a number. */
-export const isCode = (token: object): token is CodeToken => 'code' in token
+export const isCode = (token: object): token is CodeToken => (token as Partial<CodeToken>).code === true

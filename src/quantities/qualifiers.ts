@@ -1,4 +1,5 @@
 import { isGap, isWordPart } from './characters.ts'
+import { codesOf } from './codes-of.ts'
 import { clauseBefore, wordBefore } from './words-around.ts'
 
 /** What the words about a figure say of it, and where they begin and end. */
@@ -11,7 +12,7 @@ export interface Qualifiers {
 
 type Mark = 'about' | 'min' | 'max'
 
-const phrases: Readonly<Record<string, Mark>> = {
+const marksOfPhrases: Readonly<Record<string, Mark>> = {
   about: 'about', approx: 'about', approximately: 'about', roughly: 'about', around: 'about', nearly: 'about', almost: 'about',
   circa: 'about', ca: 'about', 'just over': 'about', 'just under': 'about', 'just about': 'about', 'close to': 'about',
   'slightly over': 'about', 'slightly under': 'about', 'a little over': 'about', 'a little under': 'about', 'a bit over': 'about',
@@ -21,7 +22,22 @@ const phrases: Readonly<Record<string, Mark>> = {
   'no more than': 'max', 'not more than': 'max', 'less than': 'max', 'up to': 'max', 'not over': 'max', 'not exceeding': 'max',
 } // biome-ignore format: a table reads better in rows
 
-const lastWords = new Set(Object.keys(phrases).map(phrase => phrase.split(' ').at(-1) ?? ''))
+const phrases = new Map(Object.entries(marksOfPhrases))
+const lastWords = new Set([...phrases.keys()].map(phrase => phrase.split(' ').at(-1) ?? ''))
+
+/** Whether a phrase may end in two letters, each by its place in the alphabet. */
+const lastPairs = new Uint8Array(32 * 32)
+const pairOf = (text: string, end: number): number =>
+  (text.charCodeAt(end - 2) & 31) * 32 + (text.charCodeAt(end - 1) & 31)
+for (const word of lastWords) lastPairs[pairOf(word, word.length)] = 1
+
+/** Whether a phrase may end before a place, by the last two letters alone. */
+function mayEndPhrase(text: string, at: number): boolean {
+  let end = at
+  while (end > at - 3 && isGap(text.charCodeAt(end - 1))) end -= 1
+  if (text[end - 1] === '.') end -= 1
+  return lastPairs[pairOf(text, end)] === 1
+}
 
 const signs: readonly (readonly [string, Mark])[] = [
   ['~', 'about'], ['≈', 'about'], ['≃', 'about'], ['∼', 'about'], ['≥', 'min'], ['>=', 'min'], ['⩾', 'min'], ['≤', 'max'],
@@ -45,12 +61,12 @@ interface Before {
   readonly start: number
 }
 
-const lastOfSigns = '~≈≃∼≥=⩾≤⩽<>'
-const firstBehind = 'ogamiOGAMI-'
+const lastOfSigns = codesOf('~≈≃∼≥=⩾≤⩽<>')
+const firstBehind = codesOf('ogamiOGAMI-')
 
 function signBefore(text: string, at: number, limit: number): Before | null {
   const end = at > limit && isGap(text.charCodeAt(at - 1)) ? at - 1 : at
-  if (end <= limit || !lastOfSigns.includes(text[end - 1] ?? '?')) return null
+  if (end <= limit || !lastOfSigns.has(text.charCodeAt(end - 1))) return null
   const found = signs.find(([sign]) => end - sign.length >= limit && text.startsWith(sign, end - sign.length))
   if (found === undefined) return null
   const start = end - found[0].length
@@ -59,11 +75,12 @@ function signBefore(text: string, at: number, limit: number): Before | null {
 
 /** The longest phrase, of three words at most, that ends before a place. */
 function phraseBefore(text: string, at: number, limit: number): Before | null {
+  if (!mayEndPhrase(text, at)) return null
   let { word: phrase, start } = wordBefore(text, at, limit)
   if (!lastWords.has(phrase)) return null
   let found: Before | null = null
   for (let count = 1; ; count += 1) {
-    const mark = phrases[phrase]
+    const mark = phrases.get(phrase)
     if (mark !== undefined) found = { mark, start }
     const before = count < 3 && isGap(text.charCodeAt(start - 1)) ? wordBefore(text, start, limit) : null
     if (before === null || before.word === '') return found
@@ -91,8 +108,7 @@ function markBefore(text: string, at: number, { limit, isLength }: Surroundings)
 }
 
 function markBehind(text: string, end: number): { mark: Mark; end: number } | null {
-  const first = text[isGap(text.charCodeAt(end)) ? end + 1 : end]
-  if (first === undefined || !firstBehind.includes(first)) return null
+  if (!firstBehind.has(text.charCodeAt(isGap(text.charCodeAt(end)) ? end + 1 : end))) return null
   behind.lastIndex = end
   const match = behind.exec(text)
   if (match === null) return null
@@ -102,16 +118,15 @@ function markBehind(text: string, end: number): { mark: Mark; end: number } | nu
 /** Reads the words before and behind a figure that make it approximate or a bound. */
 export function readQualifiers(text: string, span: { start: number; end: number }, around: Surroundings): Qualifiers {
   let { start, end } = span
+  const first = markBefore(text, start, around)
+  const last = markBehind(text, end)
+  if (first === null && last === null) return { start, end, isApproximate: false, bound: null }
   const marks: Mark[] = []
-  for (
-    let before = markBefore(text, start, around);
-    before !== null;
-    before = marks.length < 2 ? markBefore(text, start, around) : null
-  ) {
+  for (let before = first; before !== null; before = marks.length < 2 ? markBefore(text, start, around) : null) {
     marks.push(before.mark)
     start = before.start
   }
-  for (let after = markBehind(text, end); after !== null; after = marks.length < 4 ? markBehind(text, end) : null) {
+  for (let after = last; after !== null; after = marks.length < 4 ? markBehind(text, end) : null) {
     marks.push(after.mark)
     end = after.end
   }

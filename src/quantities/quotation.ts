@@ -6,6 +6,9 @@ const lookAhead = 200
 /** Keeps count, from left to right, of the quotation marks that stand open in a text, so that `"9"` is not nine inches. */
 export class Quotation {
   private readonly text: string
+  /** Starts and ends of the quantities passed; the marks between them are looked at only once a mark asks. */
+  private readonly passed: number[] = []
+  private counted = 0
   private seen = 0
   private isDoubleOpen = false
   private isSingleOpen = false
@@ -30,8 +33,14 @@ export class Quotation {
 
   /** Passes over a quantity, whose inch and foot marks are no quotation marks. */
   pass(start: number, end: number): void {
-    this.readTo(start)
-    this.seen = Math.max(this.seen, end)
+    this.passed.push(start, end)
+  }
+
+  private catchUp(): void {
+    for (; this.counted < this.passed.length; this.counted += 2) {
+      this.readTo(this.passed[this.counted] ?? 0)
+      this.seen = Math.max(this.seen, this.passed[this.counted + 1] ?? 0)
+    }
   }
 
   private readTo(end: number): void {
@@ -53,6 +62,7 @@ export class Quotation {
 
   /** Whether the mark behind a number closes a quotation, rather than standing for inches or feet. */
   isClosedBy(mark: number, numberStart: number): boolean {
+    this.catchUp()
     this.readTo(numberStart)
     const before = this.text[numberStart - 1] ?? ''
     const isDouble = /["”″]/.test(this.text[mark] ?? '')

@@ -1,43 +1,45 @@
-const largestExact = 2n ** 53n
-const bitsKept = 66n
+import { greatestDivisor, smallDivisor } from './greatest-divisor.ts'
+import { nearestFloat } from './nearest-float.ts'
 
-function smallDivisor(a: number, b: number): bigint {
-  let [x, y] = [a, b]
-  while (y !== 0) [x, y] = [y, x % y]
-  return BigInt(x)
-}
-
-function greatestDivisor(a: bigint, b: bigint): bigint {
-  let [x, y] = [a < 0n ? -a : a, b]
-  if (x <= largestExact && y <= largestExact) return smallDivisor(Number(x), Number(y))
-  while (y !== 0n) [x, y] = [y, x % y]
-  return x
-}
-
-function bitLength(value: bigint): bigint {
-  return BigInt(value.toString(16).length) * 4n
-}
+const isSafe = Number.isSafeInteger
+const largestSafe = BigInt(Number.MAX_SAFE_INTEGER)
 
 /** An exact fraction in lowest terms, its bottom positive. */
 export class Rational {
-  static readonly zero = new Rational(0n, 1n)
-  static readonly one = new Rational(1n, 1n)
-  readonly top: bigint
-  readonly bottom: bigint
+  static readonly zero = new Rational(0, 1)
+  static readonly one = new Rational(1, 1)
+  // Both are numbers where a float holds both exactly, which is far quicker to reckon with, else both are bigints.
+  private readonly above: number | bigint
+  private readonly below: number | bigint
 
-  private constructor(top: bigint, bottom: bigint) {
-    this.top = top
-    this.bottom = bottom
+  private constructor(above: number | bigint, below: number | bigint) {
+    this.above = above
+    this.below = below
+  }
+
+  get top(): bigint {
+    return BigInt(this.above)
+  }
+  get bottom(): bigint {
+    return BigInt(this.below)
   }
 
   /** The fraction top/bottom; a bottom of zero is a fault of the caller. */
-  static of(top: bigint | number, bottom: bigint | number = 1n): Rational {
+  static of(top: bigint | number, bottom: bigint | number = 1): Rational {
+    if (typeof top === 'number' && typeof bottom === 'number' && isSafe(top) && isSafe(bottom) && bottom > 0)
+      return Rational.reduced(top, bottom)
     const [t, b] = [BigInt(top), BigInt(bottom)]
     if (b === 0n) throw new RangeError(`Unexpected bottom 0 in the fraction ${t}/0, expected another whole number`)
-    if (b === 1n) return new Rational(t, b)
-    const divisor = greatestDivisor(t, b < 0n ? -b : b)
-    const sign = b < 0n ? -1n : 1n
-    return new Rational((sign * t) / divisor, (sign * b) / divisor)
+    const divisor = b < 0n ? -greatestDivisor(t, -b) : greatestDivisor(t, b)
+    const [above, below] = [t / divisor, b / divisor]
+    const isSmall = above <= largestSafe && above >= -largestSafe && below <= largestSafe
+    return isSmall ? new Rational(Number(above), Number(below)) : new Rational(above, below)
+  }
+
+  private static reduced(top: number, bottom: number): Rational {
+    const divisor = bottom === 1 ? 1 : smallDivisor(top, bottom)
+    // A zero is added because a float knows a negative one.
+    return new Rational(top / divisor + 0, bottom / divisor)
   }
 
   /** Reads `59/8`, `-12.5` or `7`; null for anything else. */
@@ -60,7 +62,18 @@ export class Rational {
   }
 
   plus(other: Rational): Rational {
+    const one = this.crossed(other)
+    const two = other.crossed(this)
+    const bottom = typeof this.below === 'number' && typeof other.below === 'number' ? this.below * other.below : null
+    if (one !== null && two !== null && bottom !== null && isSafe(one + two) && isSafe(bottom))
+      return Rational.reduced(one + two, bottom)
     return Rational.of(this.top * other.bottom + other.top * this.bottom, this.bottom * other.bottom)
+  }
+
+  /** The top over the bottoms of both, as far as a float holds it. */
+  private crossed(other: Rational): number | null {
+    const product = typeof this.above === 'number' && typeof other.below === 'number' ? this.above * other.below : null
+    return product !== null && isSafe(product) ? product : null
   }
 
   minus(other: Rational): Rational {
@@ -68,8 +81,25 @@ export class Rational {
   }
 
   times(other: Rational): Rational {
-    if (other.top === 1n && other.bottom === 1n) return this
+    if (other.above === 1 && other.below === 1) return this
+    const { above, below } = this
+    if (typeof above === 'number' && typeof below === 'number' && typeof other.above === 'number') {
+      const top = above * other.above
+      const bottom = below * Number(other.below)
+      if (isSafe(top) && isSafe(bottom)) return Rational.reduced(top, bottom)
+    }
     return Rational.of(this.top * other.top, this.bottom * other.bottom)
+  }
+
+  /** The float nearest to the product, without reducing it first where that makes no difference. */
+  productAsNumber(other: Rational): number {
+    const { above, below } = this
+    if (typeof above === 'number' && typeof below === 'number' && typeof other.above === 'number') {
+      const top = above * other.above
+      const bottom = below * Number(other.below)
+      if (isSafe(top) && isSafe(bottom)) return (top + 0) / bottom
+    }
+    return this.times(other).toNumber()
   }
 
   over(other: Rational): Rational {
@@ -77,19 +107,24 @@ export class Rational {
   }
 
   negated(): Rational {
-    return Rational.of(-this.top, this.bottom)
+    return typeof this.above === 'number'
+      ? new Rational(0 - this.above, this.below)
+      : Rational.of(-this.top, this.bottom)
   }
 
   absolute(): Rational {
-    return this.top < 0n ? this.negated() : this
+    return this.above < 0 ? this.negated() : this
   }
 
   isZero(): boolean {
-    return this.top === 0n
+    return this.above === 0
   }
 
   /** Negative, zero or positive as this is less than, equal to or greater than the other. */
   compare(other: Rational): number {
+    const one = this.crossed(other)
+    const two = other.crossed(this)
+    if (one !== null && two !== null) return Math.sign(one - two)
     const difference = this.top * other.bottom - other.top * this.bottom
     return difference < 0n ? -1 : difference > 0n ? 1 : 0
   }
@@ -103,21 +138,12 @@ export class Rational {
 
   /** The nearest float. */
   toNumber(): number {
-    const size = this.top < 0n ? -this.top : this.top
-    if (size <= largestExact && this.bottom <= largestExact) return Number(this.top) / Number(this.bottom)
-    const shift = bitLength(this.bottom) - bitLength(size) + bitsKept
-    const scaled = shift > 0n ? size << shift : size
-    const below = shift > 0n ? this.bottom : this.bottom << -shift
-    // The last bit is set when something was cut off, so that halves round the right way.
-    const quotient = (scaled / below) | (scaled % below === 0n ? 0n : 1n)
-    // In two steps, since the power alone may be too small or too large for a float.
-    const half = Math.trunc(-Number(shift) / 2)
-    const number = Number(quotient) * 2 ** half * 2 ** (-Number(shift) - half)
-    return this.top < 0n ? -number : number
+    if (typeof this.above === 'number' && typeof this.below === 'number') return this.above / this.below
+    return nearestFloat(this.top, this.bottom)
   }
 
   /** `59/8`, or `7` for a whole number. */
   toString(): string {
-    return this.bottom === 1n ? `${this.top}` : `${this.top}/${this.bottom}`
+    return this.below === 1 || this.below === 1n ? `${this.above}` : `${this.above}/${this.below}`
   }
 }

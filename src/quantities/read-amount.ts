@@ -1,5 +1,6 @@
 import type { Amount } from './amount.ts'
-import { isGap, isWordPart, skipGap } from './characters.ts'
+import { isDigit, isWordPart, skipGap } from './characters.ts'
+import { codesOf } from './codes-of.ts'
 import { joinSmallerUnit } from './joined-units.ts'
 import { type CodeToken, isCode, type NumberToken } from './number-token.ts'
 import { readAndFraction } from './number-words.ts'
@@ -16,9 +17,11 @@ export interface TextReading {
   readonly quotation: Quotation
 }
 
+const quotationMarks = codesOf('"\'”’')
 const articleUnits = new Set(['in', 'ft', 'yd', 'm', 'mm', 'L', 'kg', 'h'])
 const articleWords = /^(?:inch|foot|yard|metre|millimetre|litre|kilo|hour)$/i
 const joiner = /\s(?:of\s)?an?\s/iy
+const [hyphen, letterA] = [45, 97]
 const rangeAhead = /^-\d{1,4}(?:\.\d{1,4})?/
 
 function joinerEnd(text: string, number: NumberToken): number {
@@ -28,29 +31,30 @@ function joinerEnd(text: string, number: NumberToken): number {
 }
 
 function isCodeAhead({ text, options }: TextReading, unit: UnitToken): boolean {
+  if (text.charCodeAt(unit.end) !== hyphen) return false
   const ahead = rangeAhead.exec(text.slice(unit.end, unit.end + 12))
   return ahead !== null && readUnit(text, unit.end + ahead[0].length, options)?.id !== unit.id
 }
 
 function isMarkClosing({ text, quotation }: TextReading, unit: UnitToken, number: NumberToken): boolean {
   return (
-    /^["'”’]/.test(text.slice(unit.start, unit.start + 1)) &&
+    quotationMarks.has(text.charCodeAt(unit.start)) &&
     (unit.gap !== 'none' || quotation.isClosedBy(unit.start, number.start))
   )
+}
+
+function isMarkOfWord(text: string, unit: UnitToken): boolean {
+  const mark = text[unit.start]
+  return (mark === "'" || mark === '’') && isWordPart(text.charCodeAt(unit.end)) && !isDigit(text.charCodeAt(unit.end))
 }
 
 /** The unit behind a number, where it is truly one. */
 function acceptUnit(reading: TextReading, number: NumberToken, end: number): UnitToken | null {
   const unit = readUnit(reading.text, end, reading.options)
   if (unit === null || isMarkClosing(reading, unit, number) || isCodeAhead(reading, unit)) return null
-  if (
-    /^['’]/.test(reading.text.slice(unit.start, unit.start + 1)) &&
-    isWordPart(reading.text.charCodeAt(unit.end)) &&
-    !/\d/.test(reading.text[unit.end] ?? '')
-  )
-    return null
+  if (isMarkOfWord(reading.text, unit)) return null
   if (number.kind === 'gauge' && unit.id !== 'AWG') return null
-  return isUnitRefused(reading.text, { ...number, end }, unit) ? null : unit
+  return isUnitRefused(reading.text, end === number.end ? number : { ...number, end }, unit) ? null : unit
 }
 
 function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken): Amount | null {
@@ -58,15 +62,17 @@ function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken)
   const written = reading.text.slice(unit.start, unit.end)
   if (added === null && !(articleUnits.has(unit.id) && articleWords.test(written) && unit.gap === 'space')) return null
   const value = added === null ? number.value : number.value.plus(added.value)
-  const amount = {
+  const half = added?.half ?? number.half
+  return {
     start: number.start,
     end: added?.end ?? unit.end,
     number,
     value,
-    half: added?.half ?? number.half,
+    half,
     unit,
+    tolerance: null,
+    isUnitImplied: false,
   }
-  return { ...amount, tolerance: null, isUnitImplied: false }
 }
 
 function bare(number: NumberToken): Amount {
@@ -89,7 +95,7 @@ function withTolerance(reading: TextReading, amount: Amount): Amount {
 /** `AWG 12`, `AWG 2/0`: the gauge's name before its number. */
 export function readPrefixedGauge(reading: TextReading, start: number): Amount | null {
   const { text, options } = reading
-  if (!/^awg/i.test(text.slice(start, start + 3))) return null
+  if ((text.charCodeAt(start) | 32) !== letterA || !/^awg/i.test(text.slice(start, start + 3))) return null
   const at = skipGap(text, start + 3)
   const number = readNumber(text, at, options.decimal)
   if (number === null || isCode(number) || (number.kind !== 'whole' && number.kind !== 'gauge')) return null
@@ -117,26 +123,17 @@ export function readAmount(reading: TextReading, start: number): Amount | CodeTo
   }
   const added = number.written === 'words' && number.kind === 'whole' ? readAndFraction(reading.text, unit.end) : null
   const value = added === null ? number.value : number.value.plus(added.value)
-  const amount: Amount = { ...bare(number), value, half: added?.half ?? number.half, unit, end: added?.end ?? unit.end }
+  const half = added?.half ?? number.half
+  const last = added?.end ?? unit.end
+  const amount: Amount = {
+    start: number.start,
+    end: last,
+    number,
+    value,
+    half,
+    unit,
+    tolerance: null,
+    isUnitImplied: false,
+  }
   return withTolerance(reading, joinSmallerUnit(reading, amount))
-}
-
-/** Whether an article's amount is a price or a rate for each, as in `£4 a metre` or `two mugs an hour`. */
-export function isForEach(text: string, start: number, lastEnd: number): boolean {
-  let at = start
-  while (at > lastEnd && isGap(text.charCodeAt(at - 1))) at -= 1
-  if (at === lastEnd && lastEnd > 0) return true
-  const before = /(\S{1,20})\s+(\S{1,20})\s*$/.exec(text.slice(Math.max(lastEnd, start - 44), start))
-  const single = before?.[2] ?? /(\S{1,20})\s*$/.exec(text.slice(Math.max(lastEnd, start - 22), start))?.[1] ?? ''
-  if (
-    /\d/.test(single) ||
-    /^(?:once|twice|thrice|times|per|each|every|quid|pence|pounds?|euros?|dollars?|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|fifty)$/i.test(
-      single,
-    )
-  )
-    return true
-  return (
-    /s$/i.test(single) &&
-    /\d|^(?:two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|fifty)$/i.test(before?.[1] ?? '')
-  )
 }

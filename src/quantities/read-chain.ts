@@ -1,7 +1,9 @@
 import type { Amount } from './amount.ts'
 import { isGap } from './characters.ts'
+import { codesOf } from './codes-of.ts'
+import { isForEach } from './for-each.ts'
 import { type CodeToken, isCode } from './number-token.ts'
-import { isForEach, readAmount, readPrefixedGauge, type TextReading } from './read-amount.ts'
+import { readAmount, readPrefixedGauge, type TextReading } from './read-amount.ts'
 import { readMoneyAmount } from './read-money-amount.ts'
 import { beginsFigures } from './read-number.ts'
 
@@ -14,6 +16,7 @@ export interface Chain {
 }
 
 const longestChain = 12
+const stop = 46
 const shapes: readonly (readonly [string, RegExp, Join])[] = [
   ['tuTUd', /\s(?:(?:up |down )?to|through)\s/iy, 'to'],
   ['oO,', /,?\sor\s/iy, 'or'],
@@ -26,11 +29,29 @@ const shapes: readonly (readonly [string, RegExp, Join])[] = [
   ['/', / ?\/ ?/y, 'slash'],
 ]
 
+/** The first two letters of the words that join. */
+const wordJoins = new Set(
+  ['to', 'th', 'up', 'do', 'or', 'an', 'by'].map(pair => pair.charCodeAt(0) * 128 + pair.charCodeAt(1)),
+)
+const isWord = (code: number): boolean => (code | 32) >= 97 && (code | 32) <= 122 && (code | 32) !== 120
+
+/** The joins that may begin with a character, by its code. */
+const byFirst = new Map<number, (readonly [RegExp, Join])[]>()
+for (const [firsts, shape, join] of shapes) {
+  for (const code of codesOf(firsts)) byFirst.set(code, [...(byFirst.get(code) ?? []), [shape, join]])
+}
+
+function mayJoin(code: number, next: number): boolean {
+  if (code === stop) return next === stop
+  return !isWord(code) || wordJoins.has((code | 32) * 128 + (next | 32))
+}
+
 function readJoin(text: string, at: number): { join: Join; end: number } | null {
-  const first = text[isGap(text.charCodeAt(at)) ? at + 1 : at]
-  if (first === undefined) return null
-  for (const [firsts, shape, join] of shapes) {
-    if (!firsts.includes(first)) continue
+  const start = isGap(text.charCodeAt(at)) ? at + 1 : at
+  const code = text.charCodeAt(start)
+  const found = mayJoin(code, text.charCodeAt(start + 1)) ? byFirst.get(code) : undefined
+  if (found === undefined) return null
+  for (const [shape, join] of found) {
     shape.lastIndex = at
     if (shape.test(text)) return { join, end: shape.lastIndex }
   }

@@ -65,6 +65,9 @@ function money(text: string, number: NumberToken, from: { currency: string; star
 
 /** Reads money whose sign or code stands before the figures: `£85`, `US$9`, `£2m`, `GBP 85`. */
 export function readMoneyAmount({ text, options }: TextReading, at: number): Amount | null {
+  const first = text.charCodeAt(at)
+  // Codes begin with a capital; a small letter begins neither a code nor a sign.
+  if (first >= 97 && first <= 122) return null
   const code = /^(?:GBP|EUR|USD|CHF|SEK|NOK|DKK|AUD|NZD|CAD|JPY)$/.exec(text.slice(at, at + 3))
   const sign = code === null ? signAt(text, at) : { currency: code[0], start: at }
   if (sign === null) return null

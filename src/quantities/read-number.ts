@@ -5,6 +5,8 @@ import { isCode, type MaybeNumber, type NumberToken } from './number-token.ts'
 import { readAndFraction, readNumberWords } from './number-words.ts'
 import type { ReadOptions } from './quantity.ts'
 
+const [letterI, letterM, letterO] = [105, 109, 111]
+
 /** Whether figures begin at a place: a digit, `.5` or `½`. */
 export function beginsFigures(text: string, at: number): boolean {
   const code = text.charCodeAt(at)
@@ -14,6 +16,9 @@ export function beginsFigures(text: string, at: number): boolean {
 }
 
 function looseEnd(text: string, end: number): number | null {
+  const first = text.charCodeAt(end)
+  const mayBegin = first === 32 || first === 45 ? (text.charCodeAt(end + 1) | 32) === letterO : (first | 32) === letterI
+  if (!mayBegin) return null
   const rest = text.slice(end, end + 4).toLowerCase()
   const length = rest === '-odd' || rest === ' odd' ? 4 : rest.startsWith('ish') ? 3 : 0
   return length > 0 && !isWordPart(text.charCodeAt(end + length)) ? end + length : null
@@ -29,8 +34,6 @@ function withEnding(text: string, number: NumberToken): NumberToken {
 function negated(number: MaybeNumber, start: number): MaybeNumber {
   return isCode(number) ? number : { ...number, start, value: number.value.negated(), stroke: null }
 }
-
-const letterM = 109
 
 /** `minus 5`, `minus five`. */
 function readMinus(text: string, at: number, decimal: ReadOptions['decimal']): MaybeNumber | null {

@@ -1,4 +1,5 @@
-import { isGap, skipGap } from './characters.ts'
+import { isGap, isLetter, skipGap } from './characters.ts'
+import { codesOf } from './codes-of.ts'
 import { isCode, type NumberToken } from './number-token.ts'
 import type { ReadOptions } from './quantity.ts'
 import type { Rational } from './rational.ts'
@@ -87,6 +88,10 @@ function fits(tolerance: ToleranceToken | null, own: string | null): ToleranceTo
   return findUnit(id)?.dimension === findUnit(own)?.dimension ? tolerance : null
 }
 
+const firsts = codesOf('±+-−,pgtwPGTW')
+/** The first two letters of the words that lead to a tolerance. */
+const openings = new Set(['pl', 'gi', 'to', 'wi'].map(pair => pair.charCodeAt(0) * 128 + pair.charCodeAt(1)))
+
 /** The tolerance that stands behind a number, or behind its unit if that is given; null where there is none. */
 export function readTolerance(
   text: string,
@@ -94,8 +99,9 @@ export function readTolerance(
   own: string | null,
   options: ReadOptions,
 ): ToleranceToken | null {
-  const mark = text[at] ?? ''
-  const first = isGap(mark.charCodeAt(0)) ? (text[at + 1] ?? '') : mark
-  if (!'±+-−,pgtwPGTW'.includes(first) || first === '') return null
+  const start = isGap(text.charCodeAt(at)) ? at + 1 : at
+  const first = text.charCodeAt(start)
+  if (!firsts.has(first)) return null
+  if (isLetter(first) && !openings.has((first | 32) * 128 + (text.charCodeAt(start + 1) | 32))) return null
   return fits(readEven(text, at, options), own) ?? fits(readUneven(text, at, options), own)
 }

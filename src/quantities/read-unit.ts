@@ -1,7 +1,9 @@
 import { ambiguousUnits } from './ambiguous-units.ts'
 import { isGap, isLetter, skipGap } from './characters.ts'
+import { codesOf } from './codes-of.ts'
 import { isInches } from './inch-or-preposition.ts'
 import type { ReadOptions } from './quantity.ts'
+import { type Part, readPart } from './unit-part.ts'
 import { matchSpelling } from './unit-spellings.ts'
 import { findMadeUnit, findUnit, mayLeadMadeUnit } from './units.ts'
 
@@ -16,43 +18,10 @@ export interface UnitToken {
   readonly gap: 'none' | 'space' | 'hyphen'
 }
 
-interface Part {
-  readonly id: string
-  readonly end: number
-}
-
-const powerWords = /(?:sq|square|cu|cubic)\.? /iy
-const powerMark = /(?:\^?([23])|([²³])| (squared|cubed))(?![\p{L}\p{N}_])/uy
 const joint = /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?=\p{L})|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
-
-const powerFirsts = '23²³^ '
-const letterS = 115
-const letterC = 99
-
-function sticky(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
-  pattern.lastIndex = at
-  return pattern.exec(text)
-}
-
-/** One unit with its power: `mm²`, `sq ft`, `cubic inches`, `in3`. */
-function readPart(text: string, at: number): Part | null {
-  const first = text.charCodeAt(at) | 32
-  const before = first === letterS || first === letterC ? sticky(powerWords, text, at) : null
-  const start = at + (before === null ? 0 : before[0].length)
-  const base = matchSpelling(text, start)
-  if (base === null) return null
-  if (before !== null) {
-    const id = `${base.id}${before[0][0]?.toLowerCase() === 's' ? 2 : 3}`
-    return findUnit(id) === null ? null : { id, end: base.end }
-  }
-  const isSpelled = isLetter(text.charCodeAt(base.end - 1))
-  const mark = isSpelled && powerFirsts.includes(text[base.end] ?? '?') ? sticky(powerMark, text, base.end) : null
-  if (mark === null) return base
-  const power = mark[1] ?? (mark[2] === '²' || mark[3] === 'squared' ? '2' : '3')
-  const id = `${base.id}${power}`
-  const isKnown = findUnit(id) !== null || id === 's2'
-  return isKnown ? { id, end: base.end + mark[0].length } : base
-}
+const jointFirsts = codesOf(' \n/*-.')
+/** Small letters that begin neither a joining word nor the word of a power. */
+const plainFirsts = codesOf('bdefghijklmnoqrtuvwxyz')
 
 const choiceOf = (key: string, options: ReadOptions) =>
   ambiguousUnits.find(unit => unit.key === key)?.choose(options) ?? null
@@ -84,7 +53,16 @@ type Next = { readonly part: Part } | 'refused' | null
 
 function readNext(reader: Reader, first: Part): Next {
   if (!mayLeadMadeUnit(first.id) && !mayBeRefused(reader.text, first.end)) return null
-  const match = sticky(joint, reader.text, first.end)
+  const code = reader.text.charCodeAt(first.end)
+  if (code < 128 && !jointFirsts.has(code)) return null
+  if (
+    code === 32 &&
+    plainFirsts.has(reader.text.charCodeAt(first.end + 1)) &&
+    matchSpelling(reader.text, first.end + 1) === null
+  )
+    return null
+  joint.lastIndex = first.end
+  const match = joint.exec(reader.text)
   if (match === null) return null
   const [all, mark, , word] = match
   const isQuotient = mark === '/' || word !== undefined

@@ -62,8 +62,8 @@ function segmentsAt(walk: Walk, at: number): { segments: Segment[]; taken: numbe
 
 /** Turns a chain of amounts into what becomes quantities: groups, ranges, lists that share a unit, and single ones. */
 export function resolveChain(text: string, chain: Chain): Segment[] {
-  const [only, second] = chain.amounts
-  if (only !== undefined && second === undefined) return splitStroke(only, only.unit)
+  const only = chain.amounts[0]
+  if (only !== undefined && chain.amounts.length === 1) return splitStroke(only, only.unit)
   if (isDashCode(text, chain)) return []
   const units = shareUnits(text, chain)
   const known = chain.amounts.map((amount, at) => ({ amount, unit: units[at] ?? null }))

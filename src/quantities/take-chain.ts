@@ -1,6 +1,6 @@
+import { isForEach } from './for-each.ts'
 import { findMissingUnit } from './missing-unit.ts'
 import { isCode } from './number-token.ts'
-import { isForEach } from './read-amount.ts'
 import { readAnyAmount, readChain } from './read-chain.ts'
 import type { ReadingState } from './reading-state.ts'
 import { resolveChain } from './resolve-chain.ts'

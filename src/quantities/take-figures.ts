@@ -10,7 +10,7 @@ const opening = /[\s([:=~≈<>≥≤"'“]/
 
 /** Whether figures may begin at a place: not in the middle of a word, a part number, a path or a time. */
 function mayBegin(text: string, at: number): boolean {
-  const mark = text[at - 1]
+  const mark = at > 0 ? text[at - 1] : undefined
   if (mark === undefined || mark === ' ' || mark === '\n' || mark === 'Ø' || mark === 'ø') return true
   if (isWordPart(mark.charCodeAt(0)) || mark === '#' || mark === '⁄') return false
   const further = text.charCodeAt(at - 2)

@@ -72,9 +72,31 @@ function groupQualifiers(all: readonly Qualifiers[], segments: readonly Segment[
   }
 }
 
+function takeQuantity(state: ReadingState, segment: Segment, qualifiers: Qualifiers, group: number | null): void {
+  const { text } = state
+  const { start, end } = qualifiers
+  state.readings.push({ quantity: makeQuantity(text, segment, qualifiers, group), start, end })
+  if (hasTwoReadings(text, segment)) state.doubts.push(twoReadingsDoubt(text, segment))
+  state.quotation.pass(start, end)
+  state.lastEnd = end
+}
+
+function takeAlone(state: ReadingState, segment: Segment): void {
+  const around = { limit: state.lastEnd, isLength: isLength(segment) }
+  const qualifiers = readQualifiers(state.text, segment, around)
+  if (takeDoubt(state, segment, undefined)) state.lastEnd = segment.end
+  else takeQuantity(state, segment, qualifiers, null)
+}
+
 /** Takes what a chain of amounts came to: quantities with the words about them, and doubts. */
 export function takeSegments(state: ReadingState, segments: readonly Segment[]): void {
-  if (segments.length === 0) return
+  const first = segments[0]
+  if (first === undefined) return
+  if (segments.length === 1) takeAlone(state, first)
+  else takeTogether(state, segments)
+}
+
+function takeTogether(state: ReadingState, segments: readonly Segment[]): void {
   const { text } = state
   const around = segments.map((segment, at) =>
     readQualifiers(text, segment, { limit: limitOf(state, segments, at), isLength: isLength(segment) }),
@@ -86,10 +108,6 @@ export function takeSegments(state: ReadingState, segments: readonly Segment[]):
       continue
     }
     const qualifiers = groupQualifiers(around, segments, at)
-    const quantity = makeQuantity(text, segment, qualifiers, group)
-    state.readings.push({ quantity, start: qualifiers.start, end: qualifiers.end })
-    if (hasTwoReadings(text, segment)) state.doubts.push(twoReadingsDoubt(text, segment))
-    state.quotation.pass(qualifiers.start, qualifiers.end)
-    state.lastEnd = qualifiers.end
+    takeQuantity(state, segment, qualifiers, group)
   }
 }

@@ -35,7 +35,7 @@ export function takeMetricThread(state: ReadingState, start: number): number | n
 
 /** Takes `3/8 UNF` or `10-32 UNF` that begins at a place; null where no such thread does. */
 export function takeInchThread(state: ReadingState, start: number): number | null {
-  const hasSeries = /UN[CFES]|BSP|NPT|UNS/.test(state.text.slice(start, start + 24))
+  const hasSeries = state.mayHaveSeries && /UN[CFES]|BSP|NPT|UNS/.test(state.text.slice(start, start + 24))
   const thread = hasSeries ? readInchThread(state.text, start) : null
   return thread === null ? null : takeThread(state, thread)
 }

@@ -27,10 +27,14 @@ const things: ReadonlyMap<string, RegExp> = new Map([
   ['F', /^clamps?$/],
   ['K', /^(?:factor|frame)s?$/],
 ])
+/** The first letters of the things' units that are words. */
+const thingFirsts = new Set([...things.keys()].filter(name => name.length > 1).map(name => name.charCodeAt(0)))
 const smallCount = 8
 const hyphen = 45
 
 function isThing(text: string, number: NumberToken, unit: UnitToken, symbol: string): boolean {
+  const first = symbol.charCodeAt(0)
+  if (symbol.length > 1 && !thingFirsts.has(first | 32)) return false
   const named = things.get(symbol.length > 3 ? symbol.toLowerCase() : symbol)
   if (named === undefined) return false
   const next = wordAfter(text, text.charCodeAt(unit.end) === hyphen ? unit.end + 1 : unit.end)

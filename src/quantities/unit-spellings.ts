@@ -9,15 +9,18 @@ interface Spelling {
   readonly id: string
 }
 
-interface Branch {
-  readonly next: Map<number, Branch>
-  readonly spellings: Spelling[]
-}
+/** The branches of the tree of spellings: a row of 128 steps each, of which 0 leads nowhere. */
+const width = 128
+const firstColumn = 32
+const steps: number[] = new Array(width).fill(0)
+const spellings: Spelling[][] = [[]]
+const rare = new Map<number, number>()
 
 const micro = 0x3bc
 const ohm = 0x3a9
 
 function plainCode(code: number): number {
+  if (code > 32 && code < 128) return code
   if (isGap(code)) return 32
   if (code === 0xb5) return micro
   return code === 0x2126 ? ohm : code
@@ -32,19 +35,27 @@ function foldedCode(code: number): number {
 const isAnyCase = (name: string): boolean =>
   (name.length > 2 && name === name.toLowerCase()) || (name.length > 5 && name.includes(' '))
 
-const root: Branch = { next: new Map(), spellings: [] }
+/** The column of a character: its own code, or for one beyond ASCII that units are written with one of a control character. */
+function columnOf(code: number): number {
+  const folded = foldedCode(code)
+  return folded >= firstColumn && folded < width ? folded : (rare.get(folded) ?? 0)
+}
 
 function addName(name: string, id: string): void {
-  let branch = root
+  let branch = 0
   let exact = ''
   for (let at = 0; at < name.length; at += 1) {
     exact += String.fromCharCode(plainCode(name.charCodeAt(at)))
-    const code = foldedCode(name.charCodeAt(at))
-    const next = branch.next.get(code) ?? { next: new Map(), spellings: [] }
-    branch.next.set(code, next)
-    branch = next
+    const folded = foldedCode(name.charCodeAt(at))
+    if (folded >= width && !rare.has(folded)) rare.set(folded, rare.size + 1)
+    const step = branch * width + columnOf(folded)
+    if (steps[step] === 0) {
+      steps[step] = spellings.push([]) - 1
+      for (let column = 0; column < width; column += 1) steps.push(0)
+    }
+    branch = steps[step] ?? 0
   }
-  branch.spellings.push({ exact, anyCase: isAnyCase(name), id })
+  spellings[branch]?.push({ exact, anyCase: isAnyCase(name), id })
 }
 
 function addNames(names: readonly string[], id: string): void {
@@ -59,6 +70,16 @@ for (const { id, names } of units) addNames(names, id)
 for (const { key, names } of ambiguousUnits) addNames(names.split('|'), key)
 for (const [name, currency] of namesOfMoney) addName(name, `money:${currency}`)
 addNames(['100km+', '100 km+', '100 kilometre+', '100 kilometer+', 'hundred km', 'hundred kilometres'], '100km')
+
+const table = Uint16Array.from(steps)
+const ends = Uint8Array.from(spellings, ({ length }) => length)
+
+const columns = Uint8Array.from({ length: width }, (_, code) => columnOf(code))
+
+function columnAt(text: string, at: number): number {
+  const code = text.charCodeAt(at)
+  return code < width ? (columns[code] ?? 0) : columnOf(code)
+}
 
 /** Whether a unit may end at a place: no word goes on, unless it is a power or the x of `10mmx20mm`. */
 function mayEnd(text: string, end: number): boolean {
@@ -79,9 +100,9 @@ function isExact(text: string, start: number, exact: string): boolean {
   return true
 }
 
-function idAt(branch: Branch, text: string, start: number): string | null {
+function idAt(branch: number, text: string, start: number): string | null {
   let id: string | null = null
-  for (const spelling of branch.spellings) {
+  for (const spelling of spellings[branch] ?? []) {
     if (isExact(text, start, spelling.exact)) return spelling.id
     if (spelling.anyCase) id ??= spelling.id
   }
@@ -90,12 +111,12 @@ function idAt(branch: Branch, text: string, start: number): string | null {
 
 /** The longest spelling of a unit at a place: its identifier or ambiguous key, and its end. */
 export function matchSpelling(text: string, start: number): { id: string; end: number } | null {
-  let branch: Branch | undefined = root
+  let branch = 0
   let found: { id: string; end: number } | null = null
   for (let at = start; at < text.length; at += 1) {
-    branch = branch.next.get(foldedCode(text.charCodeAt(at)))
-    if (branch === undefined) break
-    if (branch.spellings.length === 0 || !mayEnd(text, at + 1)) continue
+    branch = table[branch * width + columnAt(text, at)] ?? 0
+    if (branch === 0) break
+    if (ends[branch] === 0 || !mayEnd(text, at + 1)) continue
     const id = idAt(branch, text, start)
     if (id !== null) found = { id, end: at + 1 }
   }
