@@ -14,6 +14,7 @@ import { makeHoursPage } from './hours-page.ts'
 import { makeInspectionPage } from './inspection-page.ts'
 import { makeJobsPage } from './jobs-page.ts'
 import { makeMeasureNextPage } from './measure-next-page.ts'
+import { measurementOrders } from './measurement-orders.ts'
 import { makeMeasurementsPage } from './measurements-page.ts'
 import { makeOverviewPage } from './overview-page.ts'
 import { makePartPage } from './part-page.ts'
@@ -73,7 +74,7 @@ function thingPages(atlas: Atlas): Page[] {
   return [
     makePartsPage(atlas),
     ...parts.map(part => makePartPage(atlas, part)),
-    makeMeasurementsPage(atlas),
+    ...measurementOrders.map(order => makeMeasurementsPage(atlas, order)),
     ...(hasSheet(atlas, 'wiring') ? [makeWiringPage(atlas), ...makeWiringSheets(atlas)] : []),
     ...circuits.map(circuit => makeCircuitPage(atlas, circuit)),
     ...connectors.map(connector => makeConnectorPage(atlas, connector)),
