@@ -1,5 +1,6 @@
 import type { Words } from '../facts/fact.ts'
 import type { Place } from '../findings/place.ts'
+import { sameWords } from '../record/open-items.ts'
 import type { AsBuiltRecord, InspectionPoint } from '../record/record.ts'
 import type { Verdict } from './verdict.ts'
 
@@ -96,6 +97,3 @@ const lacking: Readonly<Record<string, (name: string, ground: Ground) => string 
     return asked.length === 1 ? `is ${worst}` : `${open.length} of ${asked.length} do not pass, the worst: ${worst}`
   },
 }
-
-const sameWords = (one: string, other: string): boolean => plain(one) === plain(other)
-const plain = (words: string): string => words.toLowerCase().replace(/\s+/g, ' ').trim()

@@ -4,7 +4,7 @@ import { decodeDraft } from '../drafts/decode-draft.ts'
 import { DraftTrouble } from '../drafts/draft-trouble.ts'
 import type { DraftGround } from '../drafts/part-rows.ts'
 import type { DraftHead } from '../drafts/table-note.ts'
-import { slug } from './new-note.ts'
+import { nameOf } from './new-note.ts'
 import { type BuildOptions, CannotRun, todayOf } from './options.ts'
 import { readBuild } from './read-build.ts'
 
@@ -24,7 +24,7 @@ export async function draft(file: string, options: DraftOptions): Promise<number
     { title, date, file: name },
     { record, options: settings },
   )
-  const written = writeNote(join(options.build, 'content', 'sessions'), `${date}-${slug(title)}.md`, text)
+  const written = writeNote(join(options.build, 'content', 'sessions'), `${date}-${nameOf(title)}.md`, text)
   const shown = relative(process.cwd(), written)
   process.stdout.write(options.json ? `${JSON.stringify({ file: shown })}\n` : `${shown}\n`)
   return 0

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { NextMeasurement } from '../checker/measure-next.ts'
 import type { Words } from '../facts/fact.ts'
+import { identifierOf } from '../facts/identifier.ts'
 import type { AsBuiltRecord } from '../record/record.ts'
 import { CannotRun } from './options.ts'
 
@@ -18,7 +19,7 @@ export function writeNewNote(
   ground: { record: AsBuiltRecord; next: readonly NextMeasurement[] },
 ): string {
   const folder = join(buildFolder, 'content', 'sessions')
-  const name = `${note.date}-${slug(note.title)}.md`
+  const name = `${note.date}-${nameOf(note.title)}.md`
   const file = join(folder, name)
   if (existsSync(file))
     throw new CannotRun(`\`${file}\` exists already: nothing was written. Give the note another title.`)
@@ -75,14 +76,7 @@ function marked(words: Words): string {
 const list = (heading: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', `## ${heading}`, '', ...lines]
 
-/** Lower case, a to z and 0 to 9, other runs one hyphen; `note` where nothing is left. */
-export function slug(words: string): string {
-  const plain = words.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
-  return (
-    plain
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-+|-+$/g, '')
-      .slice(0, 60)
-      .replace(/-+$/, '') || 'note'
-  )
+/** The title as part of a file name, not too long; `note` where nothing is left. */
+export function nameOf(title: string): string {
+  return identifierOf(title).slice(0, 60).replace(/-+$/, '') || 'note'
 }

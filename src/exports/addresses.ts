@@ -1,6 +1,8 @@
+import { folderName } from '../record/folder-name.ts'
+
 /** The address of a session's page within the record, `build/index.html` for build.md. */
 export function noteUrl(session: string | null): string {
-  return session === null ? 'build/index.html' : `sessions/${encodeURIComponent(session)}/index.html`
+  return session === null ? 'build/index.html' : `sessions/${encodeURIComponent(folderName(session))}/index.html`
 }
 
 /** The address of the very words in which a figure was written. */

@@ -1,4 +1,5 @@
 import type { FactValue, PlacedShape } from '../facts/fact.ts'
+import { wordsAt } from '../record/lookups.ts'
 import type { AsBuiltRecord, Connector, FuseBox, Held, Thing, Volume } from '../record/record.ts'
 import { figureUrl } from './addresses.ts'
 import { figureRow, placeRow } from './figure-row.ts'
@@ -22,12 +23,14 @@ export function connectorRow(connector: Connector): Row {
 }
 
 export function loomRow(record: AsBuiltRecord, loom: Thing): Row {
-  const members = record.circuits.filter(circuit => wordsOf(circuit, 'loom') === loom.id).map(({ id }) => id)
+  const members = record.circuits
+    .filter(circuit => wordsAt(circuit, 'loom')?.value.text === loom.id)
+    .map(({ id }) => id)
   return { id: loom.id, name: loom.name, ...nested(loom.properties), circuits: members, ...placeRow(loom.first, null) }
 }
 
 export function earthPointRow(record: AsBuiltRecord, point: Thing): Row {
-  const ends = record.circuits.filter(circuit => wordsOf(circuit, 'earth') === point.id).map(({ id }) => id)
+  const ends = record.circuits.filter(circuit => wordsAt(circuit, 'earth')?.value.text === point.id).map(({ id }) => id)
   return { id: point.id, name: point.name, ...nested(point.properties), circuits: ends, ...placeRow(point.first, null) }
 }
 
@@ -110,11 +113,6 @@ function printed(held: Held<FactValue>): unknown {
   if (value.type === 'words') return value.words.text
   if (value.type === 'list') return value.entries.map(({ words }) => words.text)
   return null
-}
-
-function wordsOf(thing: Thing, key: string): string | null {
-  const held = thing.properties[key]?.at(-1)
-  return held?.value.type === 'words' ? held.value.words.text : null
 }
 
 const withoutPins = (properties: Thing['properties']): Thing['properties'] =>

@@ -1,15 +1,11 @@
+import { folderName } from '../record/folder-name.ts'
+
 /**
  * The address of a page within the record, decoded, as it stands in the output folder. A name that could leave its folder
  * or take a file of ours has the offending characters written as `~2f`.
  */
 export function pageAddress(...folders: readonly string[]): string {
   return [...folders.map(folderName), 'index.html'].join('/')
-}
-
-/** A name as one folder: the same name always, another name never the same. */
-export function folderName(name: string): string {
-  const safe = name.replace(/[~/\\:*?"<>|\p{Cc}]/gu, found => `~${found.charCodeAt(0).toString(16).padStart(2, '0')}`)
-  return /^(\.|index\.html$|$)|[. ]$/.test(safe) ? `~${safe}` : safe
 }
 
 /** An anchor from a path such as `fuel-tank/length`; ours begin with `m-`, `p-` and so on, never with `h-`, `n-` or `q-`. */

@@ -1,7 +1,7 @@
 import { fromSi } from '../quantities/convert.ts'
 import { formatWarranted } from '../quantities/format.ts'
 import type { Quantity } from '../quantities/quantity.ts'
-import { findUnit } from '../quantities/units.ts'
+import { unitOf } from '../quantities/units.ts'
 
 /** The unit that another workshop would have written, both ways where one pair serves both. */
 const pairs: readonly (readonly [string, string])[] = [
@@ -58,9 +58,9 @@ export function inOtherUnits({
   rounding,
 }: Quantity): string | null {
   const to = others.get(unit)
-  if (to === undefined || findUnit(unit) === null) return null
+  if (to === undefined) return null
   const [from, until] = si === null ? [siLow, siHigh] : [si, si]
-  const ends = [from, until].map(end => (end === null ? null : fromSi(end, unitNamed(to))))
+  const ends = [from, until].map(end => (end === null ? null : fromSi(end, unitOf(to))))
   const [first, last] = ends
   if (first === null || first === undefined || last === null || last === undefined) return null
   const size = Math.abs(number ?? high ?? low ?? 0)
@@ -73,9 +73,3 @@ export function inOtherUnits({
 
 /** Never finer than a tenth of what the figure was written to. */
 const spreadOf = (value: number, share: number): number => Math.abs(value) * Math.max(share, 1e-4)
-
-function unitNamed(id: string) {
-  const found = findUnit(id)
-  if (found === null) throw new Error(`Unexpected unit \`${id}\`, expected an identifier of the unit table`)
-  return found
-}

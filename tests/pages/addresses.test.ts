@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { anchorName, folderName, pageAddress, relativeHref } from '../../src/pages/addresses.ts'
+import { anchorName, pageAddress, relativeHref } from '../../src/pages/addresses.ts'
 import { verdictAddress } from '../../src/pages/thing-addresses.ts'
+import { folderName } from '../../src/record/folder-name.ts'
 
 describe('addresses lead from a page to a place on another, from a disk too', () => {
   test.each([
