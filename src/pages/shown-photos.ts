@@ -1,6 +1,7 @@
 import { posix } from 'node:path'
 import type { Nodes, Root } from 'mdast'
 import { visit } from 'unist-util-visit'
+import type { FigureNode } from '../../plugins/figures/node.ts'
 import type { AsBuiltRecord } from '../record/record.ts'
 
 /** A picture that was prepared for publishing. */
@@ -11,6 +12,10 @@ export interface PublishedPhoto {
   readonly address: string
   readonly width: number | null
   readonly height: number | null
+  /** It in each format, the smallest size first; none where it has one size only. */
+  readonly sizes?: readonly { readonly format: string; readonly address: string; readonly width: number }[]
+  /** ISO 8601: the day on which it was taken, where the edition may know it. */
+  readonly taken?: string | null
 }
 
 /** A picture as a note shows it. */
@@ -20,6 +25,8 @@ export interface ShownPhoto {
   readonly caption: string | null
   /** Null: build.md shows it. */
   readonly session: string | null
+  /** The line on which the block that shows it begins; null where an entry names it, no block. */
+  readonly line: number | null
 }
 
 interface Album {
@@ -32,9 +39,9 @@ export function shownPhotos(album: Album): ShownPhoto[] {
   const { build, sessions } = album.record
   const notes = [{ id: null, file: build.file, body: build.body }, ...sessions]
   return notes.flatMap(({ id, file, body }) =>
-    picturesOf(body).flatMap(({ url, alternative, caption }) => {
+    picturesOf(body).flatMap(({ url, ...words }) => {
       const photo = findPhoto(album, file, url)
-      return photo === null ? [] : [{ photo, alternative, caption, session: id }]
+      return photo === null ? [] : [{ photo, ...words, session: id }]
     }),
   )
 }
@@ -51,12 +58,22 @@ export function beside(file: string, url: string): string {
   return posix.normalize(posix.join(posix.dirname(file), url))
 }
 
-function picturesOf(body: Root): { url: string; alternative: string; caption: string | null }[] {
-  const pictures: { url: string; alternative: string; caption: string | null }[] = []
-  visit(body, (node: Nodes, _index, parent) => {
-    if (node.type !== 'image') return
-    const caption = parent?.type === 'figure' ? (parent as unknown as { caption: string | null }).caption : null
-    pictures.push({ url: node.url, alternative: node.alt ?? '', caption: caption ?? node.title ?? null })
+interface FoundPicture {
+  readonly url: string
+  readonly alternative: string
+  readonly caption: string | null
+  readonly line: number | null
+}
+
+function picturesOf(body: Root): FoundPicture[] {
+  return body.children.flatMap(block => {
+    const pictures: FoundPicture[] = []
+    visit(block, (node: Nodes, _index, parent) => {
+      if (node.type !== 'image') return
+      const caption = block === node || parent?.type !== 'figure' ? null : (parent as FigureNode).caption
+      const line = block.position?.start.line ?? null
+      pictures.push({ url: node.url, alternative: node.alt ?? '', caption: caption ?? node.title ?? null, line })
+    })
+    return pictures
   })
-  return pictures
 }
