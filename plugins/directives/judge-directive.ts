@@ -12,7 +12,7 @@ const forms: Record<DirectiveName, { types: readonly DirectiveNode['type'][]; sh
   measure: { types: ['textDirective'], shape: '`:measure[…]{of="thing/property"}` in a line' },
   job: { types: ['textDirective'], shape: '`:job{#identifier}` in a line' },
   connector: { types: ['containerDirective'], shape: '`:::connector{#identifier}` around a pin table' },
-  mark: { types: [], shape: 'another name: `mark` is kept free' },
+  mark: { types: ['textDirective'], shape: '`:mark[2]{at="40%,25%"}` in a line' },
 }
 
 /** What is wrong with a directive that the parser found; null where it is whole. */

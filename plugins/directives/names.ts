@@ -1,6 +1,6 @@
 import leven from 'leven'
 
-/** The directives of a note. `mark` has no meaning yet and is kept free. */
+/** The directives of a note. */
 export const directiveNames = ['private', 'measure', 'job', 'connector', 'mark'] as const
 export type DirectiveName = (typeof directiveNames)[number]
 

@@ -6,7 +6,15 @@ export type TableReading =
     }
   | {
       readonly holds: 'pins'
-      readonly columns: { pin: number; wire?: number; to?: number; carries?: number; circuit?: number; meets?: number }
+      readonly columns: {
+        pin: number
+        wire?: number
+        to?: number
+        carries?: number
+        circuit?: number
+        meets?: number
+        terminal?: number
+      }
     }
   | {
       readonly holds: 'parts'

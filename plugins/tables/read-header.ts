@@ -23,7 +23,7 @@ function measurements(at: Columns): TableReading | null {
 
 function pins(at: Columns): TableReading | null {
   const pin = at.get('pin')
-  const others = those(at, ['wire', 'to', 'carries', 'circuit', 'meets'])
+  const others = those(at, ['wire', 'to', 'carries', 'circuit', 'meets', 'terminal'])
   return pin === undefined || Object.keys(others).length === 0 ? null : { holds: 'pins', columns: { pin, ...others } }
 }
 

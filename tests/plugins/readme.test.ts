@@ -16,5 +16,5 @@ test('the README lists every plugin and no other', () => {
 test('the order that the README gives is the order of the tests', () => {
   const chain = readFileSync(join(import.meta.dirname, 'chain.ts'), 'utf8')
   expect(uses(readme).slice(3)).toEqual(uses(chain))
-  expect(uses(readme)).toHaveLength(12)
+  expect(uses(readme)).toHaveLength(13)
 })

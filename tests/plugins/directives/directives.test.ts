@@ -75,7 +75,7 @@ describe('a mark that failed is told at its colon, and its block is withheld', (
     ['a :pirvate[x]{as=place}', '1:3-1:11 directive Unexpected directive `pirvate`, expected `private`'],
     [':mesure[5 mm]{of="a/b"}', '1:1-1:8 directive Unexpected directive `mesure`, expected `measure`'],
     [':jobb{#a}', '1:1-1:6 directive Unexpected directive `jobb`, expected `job`'],
-    [':mark[x]', '1:1-1:6 directive Unexpected `:mark`, expected another name: `mark` is kept free'],
+    ['::mark[2]{at="1%,1%"}', '1:1-1:7 directive Unexpected `::mark`, expected `:mark[2]{at="40%,25%"}` in a line'],
     [':::conector{#a}\nx\n:::', '1:1-1:12 directive Unexpected directive `conector`, expected `connector`'],
     [':::privat{as=place}\nx\n:::', '1:1-1:10 directive Unexpected directive `privat`, expected `private`'],
     ['::private[x]{as=place}', `1:1-1:10 directive Unexpected \`::private\`, expected ${inLine}`],
