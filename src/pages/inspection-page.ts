@@ -1,11 +1,11 @@
-import { type ThingScheme, thingSchemes } from '../../plugins/things/node.ts'
-import type { WeighedEvidence, WeighedPoint } from '../checker/weigh-inspection.ts'
+import type { WeighedPoint } from '../checker/weigh-inspection.ts'
+import { neutralMark } from '../editions/withheld.ts'
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
-import type { Inline, Mark } from './cells.ts'
-import { look, plain, wordsCell } from './inline.ts'
-import { noteContext } from './note-scope.ts'
-import { type PageScope, pageScope, saidWords } from './page-scope.ts'
+import type { Mark } from './cells.ts'
+import { evidenceLine } from './evidence-line.ts'
+import { plain, wordsCell } from './inline.ts'
+import { type PageScope, pageScope, saidWords, spaced } from './page-scope.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page } from './site-data.ts'
 import { column, row, table, words } from './tables.ts'
@@ -14,23 +14,28 @@ import { column, row, table, words } from './tables.ts'
 export function makeInspectionPage(atlas: Atlas): Page {
   const scope = pageScope(atlas, pageAddress('inspection'))
   const { inspection } = atlas.extras
+  const { rule, authority } = atlas.record.inspection
   const open = inspection.filter(point => point.open).length
   return simplePage(scope, {
     title: 'Inspection',
-    longTitle: atlas.record.inspection.rule ?? 'Inspection',
+    longTitle: rule ?? 'Inspection',
     section: 'inspection',
     look: 'one-page',
     gutter: [
       { term: 'Points', words: [plain(String(inspection.length))] },
       { term: 'Open', words: [plain(String(open))] },
+      ...(authority === null ? [] : [{ term: 'Authority', words: saidWords(authority) }]),
     ],
     rows: [
       textRow(
-        words('lede', atlas.record.inspection.rule ?? 'What an inspector will ask about.'),
-        words(
-          'note',
-          'Evidence is what the record holds. Whether it satisfies is for the inspector, by local codes and licensed practice.',
-        ),
+        words('lede', rule ?? 'What an inspector will ask about.'),
+        words('note', [
+          plain(
+            'This sheet approves nothing. Evidence is what the record holds; whether it satisfies is for the inspector, by local codes and licensed practice. ',
+          ),
+          scope.link('How the records are kept', pageAddress('inspection', 'records')),
+          plain('.'),
+        ]),
       ),
       wideRow(pointTable(scope, inspection), { kind: 'signature' }),
     ],
@@ -44,6 +49,7 @@ function pointTable(scope: PageScope, points: readonly WeighedPoint[]) {
       column('Point', 'wide'),
       column('Stands', 'narrow'),
       column('Evidence', 'wide'),
+      column('Missing'),
       column('Seen', 'narrow'),
     ],
     rows: points.map(point =>
@@ -52,6 +58,7 @@ function pointTable(scope: PageScope, points: readonly WeighedPoint[]) {
           wordsCell(saidWords(point.ask), point.before === null ? [] : [plain(`before the ${point.before}`)]),
           { kind: 'marks', marks: [stands(point)], otherwise: '' },
           { kind: 'evidence', lines: point.evidence.map(evidence => evidenceLine(scope, evidence)) },
+          wordsCell(missingWords(point)),
           { kind: 'tick' },
         ],
         `i-${point.id}`,
@@ -64,20 +71,11 @@ function stands(point: WeighedPoint): Mark {
   return point.open ? { verdict: 'missing', text: 'open', href: null } : { verdict: 'pass', text: 'held', href: null }
 }
 
-function evidenceLine(
-  scope: PageScope,
-  evidence: WeighedEvidence,
-): { readonly mark: Mark; readonly words: readonly Inline[] } {
-  const scheme = thingSchemes.find(known => known === evidence.scheme) ?? null
-  const link = scheme === null ? null : linkOf(scope, scheme, evidence.name)
-  const lacks = evidence.lacks === null ? [] : [look('muted', `: ${evidence.lacks}`)]
-  return {
-    mark: { verdict: evidence.ok ? 'pass' : 'missing', text: evidence.ok ? 'held' : 'open', href: null },
-    words: [plain(`${evidence.scheme} `), link ?? plain(evidence.name), ...lacks],
-  }
-}
-
-function linkOf(scope: PageScope, scheme: ThingScheme, name: string): Inline | null {
-  const found = noteContext(scope, { session: null, file: scope.record.build.file }).thing({ scheme, path: name })
-  return found === null ? null : plain(found.text, found.href)
+/** What keeps a point open, each by its kind: its name stands beside it among the evidence. */
+function missingWords({ open, evidence }: WeighedPoint): string {
+  if (!open) return ''
+  if (evidence.length === 0) return 'no evidence is named'
+  const wanting = evidence.filter(({ ok, ref }) => !ok && ref !== neutralMark)
+  if (wanting.length === 0) return 'not told in this edition'
+  return wanting.map(({ scheme, lacks }) => `${spaced(scheme)}: ${lacks ?? 'does not hold'}`).join('; ')
 }
