@@ -4,6 +4,7 @@ import type { PrivateBlockNode, PrivateKind, PrivateNode } from '../../plugins/p
 import type { QuantityNode } from '../../plugins/quantities/node.ts'
 import { coverText, hiddenSpans, isStray } from './cover-text.ts'
 import { type CrossingSpans, crossingSpans } from './crossing-spans.ts'
+import { dropLostMarks } from './drop-lost-marks.ts'
 import { dropUnreferenced } from './drop-unreferenced.ts'
 import { hiddenColumns } from './hidden-columns.ts'
 import { joinMarks, markAt, markBlock, withoutOffsets } from './mark-nodes.ts'
@@ -28,7 +29,8 @@ interface BodyGround {
 /** A body in which nothing withheld exists: nodes are made anew, those that stay keep their place without its offsets. */
 export function coverBody(body: Root, ground: BodyGround): Root {
   const covered = copyOf(body, ground) as Root
-  return dropUnreferenced(body, covered, node => takeNode(ground, node, 'broken'))
+  const dropped = (node: Nodes): void => takeNode(ground, node, 'broken')
+  return dropLostMarks(dropUnreferenced(body, covered, dropped), dropped)
 }
 
 function coverNode(node: Nodes, ground: BodyGround): Nodes[] {
@@ -171,6 +173,7 @@ function dataOf(node: Nodes, ground: BodyGround): Record<string, unknown> | null
     return { thing: { scheme, path: ground.rename(path) } }
   }
   if (node.type === 'link' && node.data?.note !== undefined) return { note: node.data.note }
+  if (node.type === 'image' && node.data?.picture !== undefined) return { picture: node.data.picture }
   if (node.type === 'table' && node.data?.reading !== undefined) return { reading: node.data.reading }
   return node.type === 'listItem' ? jobOf(node, ground) : null
 }

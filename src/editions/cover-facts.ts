@@ -52,9 +52,11 @@ const covering: { readonly [T in Fact['type']]: Covering<T> } = {
   edition: (fact, { withheld }) => (fact.name === withheld.edition ? fact : null),
   inspection: (fact, { isDonorPath, isHiddenPhoto }) => ({
     ...fact,
-    evidence: fact.evidence.filter(
-      ({ ref }) => !isDonorPath(ref) && !(ref.startsWith('photo:') && isHiddenPhoto(ref.slice('photo:'.length))),
-    ),
+    evidence: fact.evidence.map(entry => {
+      const { ref } = entry
+      const isOut = isDonorPath(ref) || (ref.startsWith('photo:') && isHiddenPhoto(ref.slice('photo:'.length)))
+      return isOut ? { ...entry, ref: neutralMark } : entry
+    }),
   }),
   job: asStated,
   temporary: asStated,

@@ -1,4 +1,5 @@
 import type { Fact } from '../facts/fact.ts'
+import type { MarkedWords } from '../facts/marked-words.ts'
 import type { BuildHead, Figure, SessionHead, StatedNote } from '../facts/stated-note.ts'
 import { coverBody } from './cover-body.ts'
 import { coverFact, type FactGround } from './cover-facts.ts'
@@ -67,11 +68,21 @@ function coverStrings(fact: Fact, file: string, build: BuildGround): Fact | null
     words: build.covered,
     text: (text, path) => {
       stray ||= isStray(text)
-      const isLost = namesWritten.has(`${fact.type}.${path}`) && lost.some(word => word !== '' && text.includes(word))
+      const field = `${fact.type}.${path}`
+      const isLost = namesWritten.has(field) && lost.some(word => isLostIn({ field, text }, word))
       return isLost ? neutralMark : build.rename(text)
     },
   })
   return stray ? null : covered
+}
+
+/** Words of the other kinds are looked for wherever they stand, and are an error where a name holds them; evidence is only left out. */
+function isLostIn({ field, text }: { field: string; text: string }, { text: word, as, place }: MarkedWords): boolean {
+  const isEvidence =
+    field === 'inspection.evidence.ref' || (field === 'reference.name' && place.file.endsWith('/inspection.yaml'))
+  if (word === '') return false
+  if (isEvidence && word.endsWith(`:${text}`)) return true
+  return text.includes(word) && (as === 'cost' || as === 'source' || isEvidence)
 }
 
 /** Where a fact holds a name as the builder wrote it, any marks taken off. */

@@ -1,10 +1,12 @@
-import type { Fact, Words } from '../facts/fact.ts'
+import type { Words } from '../facts/fact.ts'
 import type { MarkedWords, WrittenKey } from '../facts/marked-words.ts'
 import type { Notes } from '../record/fold-facts.ts'
 import type { Edition, Ledger } from '../record/record.ts'
 import { coverWords } from './cover-text.ts'
+import { donorWords } from './donor-words.ts'
 import { hiddenIdentifiers } from './hidden-identifiers.ts'
-import { type NameFinder, nameFinder } from './name-finder.ts'
+import { nameFinder } from './name-finder.ts'
+import { photoName } from './photo-name.ts'
 import { isHidden, type Withheld } from './withheld.ts'
 
 /** A build as its notes state it, before anything is taken out. */
@@ -24,48 +26,41 @@ export interface BuildGround {
   readonly isHiddenPhoto: (address: string) => boolean
   readonly rename: (path: string) => string
   readonly covered: (words: Words) => Words
-  /** Words of front matter marked as a kind that is not searched for elsewhere, by file. */
-  readonly lostMarks: ReadonlyMap<string, readonly string[]>
+  /** Marked words of front matter that the edition withholds, by file: where a name is read, its marks are off. */
+  readonly lostMarks: ReadonlyMap<string, readonly MarkedWords[]>
 }
 
 /** Reads all notes for what an edition has to take out of each of them. */
 export function buildGround({ notes, marked }: StatedBuild, edition: Withheld): BuildGround {
   const stated = [notes.build, ...notes.sessions, ...(notes.inspection === null ? [] : [notes.inspection])]
   const facts = stated.flatMap(note => note.facts)
-  const withheld = { ...edition, donorNames: edition.kinds.has('source') ? donorNames(facts) : edition.donorNames }
+  const withheld = {
+    ...edition,
+    donorNames: edition.kinds.has('source') ? nameFinder(donorWords(facts)) : edition.donorNames,
+  }
   const donors = new Set(facts.flatMap(fact => (fact.type === 'donor' ? [fact.id] : [])))
   const parts = new Set(facts.flatMap(fact => (fact.type === 'mention' ? [fact.part] : [])))
   const receipts = new Set<string>()
   for (const fact of facts)
     if (fact.type === 'property' && fact.key === 'receipt' && fact.value.type === 'words')
-      receipts.add(fileName(fact.value.words.text))
+      receipts.add(photoName(fact.value.words.text))
   // A receipt says what was paid, to whom and where.
   const hidesReceipts = (['cost', 'source', 'place'] as const).some(kind => withheld.kinds.has(kind))
   const covered = (words: Words): Words => coverWords(words, withheld)
-  const lost = marked.filter(
-    ({ within, as }) => within === 'front' && (as === 'cost' || as === 'source') && isHidden(withheld, [as]),
-  )
+  const lost = marked.filter(({ within, as }) => within === 'front' && isHidden(withheld, [as]))
   return {
     withheld,
     covered,
     isDonorPath: path => withheld.kinds.has('source') && leadsToDonor(path, donors, parts),
-    isHiddenPhoto: address => hidesReceipts && receipts.has(fileName(address)),
+    isHiddenPhoto: address => hidesReceipts && receipts.has(photoName(address)),
     rename: renaming(hiddenIdentifiers(facts, covered)),
     lostMarks: grouped(lost),
   }
 }
 
-/** The names of donors count as marked wherever they stand whole. */
-function donorNames(facts: readonly Fact[]): NameFinder {
-  const names = facts.flatMap(fact =>
-    fact.type === 'donor' && fact.name !== null ? [{ text: fact.name.text, place: fact.place }] : [],
-  )
-  return nameFinder(names.map(name => ({ ...name, as: 'source', within: 'front' })))
-}
-
-function grouped(lost: readonly MarkedWords[]): Map<string, string[]> {
-  const byFile = new Map<string, string[]>()
-  for (const { text, place } of lost) byFile.set(place.file, [...(byFile.get(place.file) ?? []), text])
+function grouped(lost: readonly MarkedWords[]): Map<string, MarkedWords[]> {
+  const byFile = new Map<string, MarkedWords[]>()
+  for (const word of lost) byFile.set(word.place.file, [...(byFile.get(word.place.file) ?? []), word])
   return byFile
 }
 
@@ -74,20 +69,6 @@ function leadsToDonor(path: string, donors: ReadonlySet<string>, parts: Readonly
   if (/^(?:measurement:)?donor:/.test(path)) return true
   const id = path.replace(/^measurement:/, '').split('/')[0] ?? ''
   return donors.has(id) && !parts.has(id)
-}
-
-/** The last part of a photo's address, as one would compare it. */
-function fileName(address: string): string {
-  const written =
-    address
-      .replace(/[?#].*$/, '')
-      .split('/')
-      .at(-1) ?? ''
-  try {
-    return decodeURIComponent(written).normalize('NFC').toLowerCase()
-  } catch {
-    return written.normalize('NFC').toLowerCase()
-  }
 }
 
 /** Replaces an identifier alone, behind a kind, and before a property. */

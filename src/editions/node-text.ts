@@ -2,6 +2,7 @@ import type { Nodes } from 'mdast'
 import type {} from '../../plugins/connector/node.ts'
 import type {} from '../../plugins/figures/node.ts'
 import type {} from '../../plugins/jobs/node.ts'
+import type {} from '../../plugins/marked-places/node.ts'
 import type {} from '../../plugins/tables/node.ts'
 import type {} from '../../plugins/things/node.ts'
 

@@ -3,11 +3,14 @@ import type { MarkedWords } from '../facts/marked-words.ts'
 import type { StatedNote } from '../facts/stated-note.ts'
 import type { Notes } from '../record/fold-facts.ts'
 import { coverNote } from './cover-note.ts'
+import { donorWords } from './donor-words.ts'
 import { buildGround, type StatedBuild } from './edition-notes.ts'
 import type { NameHit } from './find-in-fields.ts'
 import { findNames } from './find-names.ts'
 import { nameFinder } from './name-finder.ts'
+import { photoName } from './photo-name.ts'
 import type { Taken } from './taken.ts'
+import { withdrawnPhotos } from './withdrawn-photos.ts'
 import { isHidden, neutralMark, type Withheld } from './withheld.ts'
 
 export interface RedactedNotes {
@@ -26,7 +29,11 @@ export function redactNotes(stated: StatedBuild, withheld: Withheld): RedactedNo
   const inspectionFile = notes.build.build?.file.replace(/build\.md$/, 'inspection.yaml') ?? 'content/inspection.yaml'
   const build = coverNote(notes.build, notes.build.build?.file ?? '', ground)
   const sessions = notes.sessions.map(note => coverNote(note, note.session?.file ?? '', ground))
-  const inspection = notes.inspection === null ? null : coverNote(notes.inspection, inspectionFile, ground)
+  const told = [build, ...sessions].map(({ note }) => note)
+  const withdrawn = withdrawnPhotos([notes.build, ...notes.sessions], told)
+  const isHiddenPhoto = (address: string): boolean => ground.isHiddenPhoto(address) || withdrawn.has(photoName(address))
+  const inspection =
+    notes.inspection === null ? null : coverNote(notes.inspection, inspectionFile, { ...ground, isHiddenPhoto })
   const all = [build, ...sessions, ...(inspection === null ? [] : [inspection])]
   const words = soughtWords(stated, withheld)
   const find = nameFinder(words)
@@ -44,12 +51,13 @@ export function redactNotes(stated: StatedBuild, withheld: Withheld): RedactedNo
   }
 }
 
-/** Words that must stand nowhere: inline marks as people, place and identity, and what counts as identity without one. */
+/** Words that must stand nowhere: inline marks as people, place and identity, and what counts as identity or names a donor without one. */
 function soughtWords({ notes, marked }: StatedBuild, withheld: Withheld): MarkedWords[] {
   const sought = ['people', 'place', 'identity']
   const isSought = ({ as, within }: MarkedWords): boolean =>
     (sought.includes(as) || within === 'key') && isHidden(withheld, [as])
-  return [...marked.filter(isSought), ...(withheld.kinds.has('identity') ? identities(notes) : [])]
+  const donors = withheld.kinds.has('source') ? donorWords(notes.build.facts) : []
+  return [...marked.filter(isSought), ...(withheld.kinds.has('identity') ? identities(notes) : []), ...donors]
 }
 
 /** `identity:` and `serial:`; `none yet` says that there is no number, and is no number. */

@@ -50,7 +50,8 @@ export function redact(whole: WholeBuild, redaction: Redaction): Publication {
 }
 
 function publishWhole(whole: WholeBuild, withheld: Withheld): Publication {
-  const { verdicts, inspection, findings, photos } = whole
+  const { verdicts, inspection, findings } = whole
+  const photos = shownPhotos(whole.stated.notes, whole.photos)
   return publishable(
     { record: whole.record, verdicts, inspection, findings, photos, wholeNotes: filesOf(whole) },
     withheld,

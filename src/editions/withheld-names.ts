@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { StatedBuild } from './edition-notes.ts'
 import type { NameHit } from './find-in-fields.ts'
 import { redactNotes } from './redact-notes.ts'
-import type { Taken } from './taken.ts'
+import { isWithin, type Taken } from './taken.ts'
 import { withheldBy } from './withheld.ts'
 
 /** Withheld words that stand unmarked where an edition would publish them: one finding a place, which names the editions. */
@@ -17,7 +17,7 @@ export function withheldNames(stated: StatedBuild, editions: readonly string[]):
       else if (!known.editions.includes(edition)) known.editions.push(edition)
     }
   }
-  return [...found.values()].map(({ hit, editions: names }) => nameFinding(hit, names))
+  return [...found.values()].map(({ hit, editions: names }) => nameFinding(hit, names, isInName(hit.place, stated)))
 }
 
 /** All that an edition leaves out of the notes, in their order, for the builder's eyes only. */
@@ -36,7 +36,7 @@ const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 
 
 const keyOf = ({ place, word }: NameHit): string => `${place.file}:${place.line}:${place.column} ${word.text}`
 
-function nameFinding({ place, word }: NameHit, editions: readonly string[]): Finding {
+function nameFinding({ place, word }: NameHit, editions: readonly string[], isName: boolean): Finding {
   const names = editions.map(name => `\`${name}\``)
   const which =
     names.length === 1 ? `the edition ${names[0]}` : `the editions ${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
@@ -50,10 +50,15 @@ function nameFinding({ place, word }: NameHit, editions: readonly string[]): Fin
     endLine,
     endColumn,
     message: `Unexpected \`${word.text}\` in what ${which} would publish, expected it marked or in other words: it is withheld as ${word.as}`,
-    mend: mendOf(place, word),
+    mend: isName ? 'write another name: in a name no mark is read' : mendOf(place, word),
     about: [],
     related: [{ ...word.place, message: `It is marked as ${word.as} here` }],
   }
+}
+
+/** Whether a place lies in a key of front matter, which is an identifier or a word of the format. */
+function isInName(place: NameHit['place'], { keys }: StatedBuild): boolean {
+  return keys.some(key => isWithin(place, key.place))
 }
 
 /** What stands in a line of prose can be marked; a name of a file or a thing takes another. */

@@ -1,6 +1,7 @@
 import { strFromU8, unzipSync } from 'fflate'
 import { register } from 'tsx/esm/api'
-import { type Built, publishFiles, readBuildFolder } from '../../src/build.ts'
+import { type Built, readBuildFolder } from '../../src/build.ts'
+import { publishFiles } from '../../src/publish.ts'
 import { scratch, writeFiles } from '../commands/run-oddleg.ts'
 
 // Eleventy loads the site's own templates by itself, past the test runner.
