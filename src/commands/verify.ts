@@ -16,7 +16,7 @@ export interface VerifyOptions {
 export async function verify(folder: string, { build, sum, json }: VerifyOptions): Promise<number> {
   const verified = read(folder)
   const notes = build === undefined ? null : compareNotes(verified, build)
-  const isExpected = sum === undefined ? null : sum.trim().toLowerCase() === verified.sum
+  const isExpected = sum === undefined ? null : sum.replace(/\s/g, '').toLowerCase() === verified.sum
   const holds = isSame(verified.files) && (notes === null || isSame(notes)) && isExpected !== false
   if (json)
     process.stdout.write(

@@ -13,6 +13,8 @@ export interface Manifest {
   readonly edition: string
   /** The sum of record.json, which the pages print. */
   readonly record: string
+  /** Pages that print the manifest's own sum: they are summed with noughts in its place. */
+  readonly own: readonly string[]
   readonly files: readonly FileSum[]
   /** The notes of which the edition withholds nothing: with the sum of another, a guess at what it withholds could be tried. */
   readonly notes: readonly FileSum[]
@@ -23,21 +25,38 @@ export const sumsName = 'SHA256SUMS'
 
 export const sumOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
-/** The manifest of a published record and the plain list that `sha256sum -c` reads; both last, since they sum all others. */
-export function manifestFiles(
+/**
+ * All files of a published record with the manifest and the plain list that `sha256sum -c` reads. The overview prints the
+ * manifest's own sum, which nobody can know before the overview is summed: it stands there as noughts until then.
+ */
+export function withManifest(
   files: readonly PublishedFile[],
   { edition, notes }: Pick<Manifest, 'edition' | 'notes'>,
 ): PublishedFile[] {
   const sums = inOrder(files.map(({ path, content }) => ({ path, sum: sumOf(content) })))
   const record = sums.find(({ path }) => path === 'record.json')?.sum ?? ''
-  const manifest: Manifest = { format: 'oddleg-manifest/1', edition, record, files: sums, notes: inOrder(notes) }
+  const own = files.filter(printsOwnSum).map(({ path }) => path)
+  const manifest: Manifest = { format: 'oddleg-manifest/1', edition, record, own, files: sums, notes: inOrder(notes) }
   const content = `${JSON.stringify(manifest, null, 2)}\n`
-  const listed = inOrder([...sums, { path: manifestName, sum: sumOf(content) }])
-  return [
-    { path: manifestName, content },
-    { path: sumsName, content: listed.map(sumLine).join('') },
-  ]
+  const told = files.map(file => (own.includes(file.path) ? withSum(file, sumOf(content)) : file))
+  const all = [...told, { path: manifestName, content }]
+  const listed = inOrder(all.map(file => ({ path: file.path, sum: sumOf(file.content) })))
+  return [...all, { path: sumsName, content: listed.map(sumLine).join('') }]
 }
+
+/** A sum as pages print it, to be compared by eye. */
+export const inEights = (sum: string): string => sum.replace(/(.{8})(?=.)/g, '$1 ')
+
+/** What stands on a page in place of the manifest's own sum until it is known. */
+export const blankSum = inEights('0'.repeat(64))
+
+const printsOwnSum = ({ path, content }: PublishedFile): boolean =>
+  path === 'index.html' && typeof content === 'string' && content.includes(blankSum)
+
+const withSum = ({ path, content }: PublishedFile, sum: string): PublishedFile => ({
+  path,
+  content: String(content).replaceAll(blankSum, inEights(sum)),
+})
 
 /** By code unit, so that the order is the same on every machine. */
 function inOrder(sums: readonly FileSum[]): FileSum[] {

@@ -1,6 +1,6 @@
 import { lstatSync, readdirSync, readFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
-import { type FileSum, type Manifest, manifestName, sumOf, sumsName } from './manifest.ts'
+import { blankSum, type FileSum, inEights, type Manifest, manifestName, sumOf, sumsName } from './manifest.ts'
 
 /** How a folder differs from its manifest; every list empty: it is what was published. */
 export interface Differences {
@@ -29,9 +29,12 @@ export function verifyFolder(folder: string): Verified {
       `Unexpected folder \`${folder}\` without \`${manifestName}\`, expected one that \`oddleg build\` published.`,
     )
   const manifest = readManifest(content.toString('utf8'), folder)
-  const there = new Map(found.map(path => [path, sumAt(folder, path)]))
+  const sum = sumOf(content)
+  const there = new Map(
+    found.map(path => [path, manifest.own.includes(path) ? ownSumAt(folder, path, sum) : sumAt(folder, path)]),
+  )
   const files = compareSums(manifest.files, there, new Set([manifestName, sumsName]))
-  return { manifest, sum: sumOf(content), files: withSums(files, manifest, { folder, found, sum: sumOf(content) }) }
+  return { manifest, sum, files: withSums(files, manifest, { folder, found, sum }) }
 }
 
 /** What is there against what a list says was there. */
@@ -58,7 +61,13 @@ interface Ground {
 function withSums(files: Differences, manifest: Manifest, { folder, found, sum }: Ground): Differences {
   if (!found.includes(sumsName)) return { ...files, missing: [...files.missing, sumsName] }
   const written = readFileSync(join(folder, sumsName), 'utf8')
-  const isSame = [...manifest.files, { path: manifestName, sum }].every(one => written.includes(one.sum))
+  const own = manifest.own.filter(path => found.includes(path) && !files.changed.includes(path))
+  const listed = [
+    ...manifest.files.filter(({ path }) => !manifest.own.includes(path)),
+    ...own.map(path => ({ path, sum: sumAt(folder, path) ?? '' })),
+    { path: manifestName, sum },
+  ]
+  const isSame = listed.every(one => written.includes(`${one.sum}  `))
   const count = written.split('\n').filter(line => line !== '').length
   const holds = isSame && count === manifest.files.length + 1
   return holds ? files : { ...files, changed: [...files.changed, sumsName] }
@@ -81,6 +90,14 @@ function sumAt(folder: string, path: string): string | null {
   return lstatSync(file).isFile() ? sumOf(readFileSync(file)) : null
 }
 
+/** The sum of a page with noughts in place of the manifest's sum; null where it does not print that sum. */
+function ownSumAt(folder: string, path: string, sum: string): string | null {
+  if (!lstatSync(join(folder, path)).isFile()) return null
+  const text = readFileSync(join(folder, path), 'utf8')
+  if (!text.includes(inEights(sum)) || text.includes(blankSum)) return null
+  return sumOf(text.replaceAll(inEights(sum), blankSum))
+}
+
 function readManifest(text: string, folder: string): Manifest {
   const read = parsed(text)
   if (isManifest(read)) return read
@@ -99,9 +116,10 @@ function parsed(text: string): unknown {
 
 function isManifest(value: unknown): value is Manifest {
   if (typeof value !== 'object' || value === null) return false
-  const { format, edition, record, files, notes } = value as Record<string, unknown>
+  const { format, edition, record, own, files, notes } = value as Record<string, unknown>
   const isNamed = format === 'oddleg-manifest/1' && typeof edition === 'string' && typeof record === 'string'
-  return isNamed && isSums(files) && isSums(notes)
+  const isOwn = Array.isArray(own) && own.every(path => typeof path === 'string')
+  return isNamed && isOwn && isSums(files) && isSums(notes)
 }
 
 function isSums(value: unknown): value is readonly FileSum[] {

@@ -1,6 +1,8 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { decodeDraft } from '../../src/drafts/decode-draft.ts'
+import { readCsv } from '../../src/drafts/read-csv.ts'
 import { tableCsv } from '../../src/exports/csv.ts'
 import { exportTable, field } from '../../src/exports/tables/export-table.ts'
 import { recordTables } from '../../src/exports/tables/record-tables.ts'
@@ -49,6 +51,60 @@ describe('CSV', () => {
       ['£ µ Ω ² 🛶'],
       [''],
     ])
+  })
+
+  // RFC 4180, section 2, rules 1 to 7, in its own letters.
+  test.each<[string, string, string[][]]>([
+    [
+      '1, a line for each record',
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '2, the last without a break',
+      'aaa,bbb,ccc\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '3, a header',
+      'field_name,field_name,field_name\r\naaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
+      [
+        ['field_name', 'field_name', 'field_name'],
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '5, quoted or not',
+      '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'bbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    [
+      '6, a break in quotes',
+      '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ['aaa', 'b\r\nbb', 'ccc'],
+        ['zzz', 'yyy', 'xxx'],
+      ],
+    ],
+    ['7, a quote in quotes', '"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
+  ])('rule %s: the example is read by `draft` and written by us so that it reads the same', (_, text, rows) => {
+    const cells = readCsv(decodeDraft(new TextEncoder().encode(text), 'a.csv').text, 'a.csv')[0]?.rows ?? []
+    const plain = rows.map(row => row.map(cell => cell.replaceAll('\r\n', '\n')))
+    expect(cells.map(row => row.map(cell => cell.text)).filter(row => row.join('') !== '')).toEqual(plain)
+    const [heading = [], ...body] = rows
+    const written = tableCsv({ name: 'a', columns: heading.map(name => ({ name, kind: 'text' })), rows: body })
+    expect(readBack(written)).toEqual(rows)
+    expect(written.endsWith('\r\n')).toBe(true)
   })
 
   test('any words come back as they were, but for the apostrophe', () => {

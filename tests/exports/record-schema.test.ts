@@ -1,8 +1,10 @@
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { publicationOf, readBuildFolder } from '../../src/build.ts'
 import { recordJson } from '../../src/exports/record-json.ts'
 import { recordSchema } from '../../src/exports/schema/record-schema.ts'
+import { root } from '../commands/run-oddleg.ts'
 import { demo, pond, pondBuild, publicationOfTexts } from './builds.ts'
 
 // Ajv, a validator of JSON Schema by others, in its strict mode for draft 2020-12.
@@ -19,6 +21,15 @@ describe('the published schema of record.json', () => {
     const records = [await demo(), await pond()].map(publication => JSON.parse(recordJson(publication)))
     expect(records.map(({ parts }) => parts.length > 2)).toEqual([true, true])
     expect(records.flatMap(troubles)).toEqual([])
+  })
+
+  test('holds for every edition of the demo', async () => {
+    const built = await readBuildFolder(root, { today: '2026-12-31' })
+    if ('trouble' in built) throw new Error(built.trouble)
+    const editions = built.record.editions.map(({ name }) => name)
+    expect(editions).toEqual(['public', 'buyer', 'inspector', 'full'])
+    const records = editions.map(edition => JSON.parse(recordJson(publicationOf(built, edition))))
+    expect(records.map(record => [record.edition, troubles(record)])).toEqual(editions.map(edition => [edition, []]))
   })
 
   test('holds for an empty build and for one whose notes are full of mistakes', async () => {

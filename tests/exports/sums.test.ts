@@ -1,64 +1,11 @@
 import Big from 'big.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Publication } from '../../src/editions/publication.ts'
 import { recordTables } from '../../src/exports/tables/record-tables.ts'
-import type { Table, TableRow } from '../../src/pages/blocks.ts'
-import { makeSiteData } from '../../src/pages/make-site-data.ts'
-import type { PartOfPage } from '../../src/pages/page-parts.ts'
 import { donorAccounts } from '../../src/record/asked/donor-accounts.ts'
 import { askLedger } from '../../src/record/asked/split-ledger.ts'
 import { demo, pond, pondBuild, publicationOfTexts } from './builds.ts'
-
-// Every sum is added again by big.js, decimal arithmetic by others.
-const sum = (amounts: readonly string[]): string =>
-  amounts.reduce((total, amount) => total.plus(amount), new Big(0)).toFixed(2)
-
-function tablesOf(parts: readonly PartOfPage[]): Table[] {
-  return parts.flatMap(part =>
-    part.kind === 'table' ? [part.table] : part.kind === 'beside' ? tablesOf([...part.left, ...part.right]) : [],
-  )
-}
-
-function pageTables({ record, verdicts, inspection, findings }: Publication): { page: string; table: Table }[] {
-  const extras = {
-    findings,
-    inspection,
-    checks: [],
-    measureNext: [],
-    photos: [],
-    tables: [],
-    date: null,
-    serve: false,
-    scripts: [],
-  }
-  return makeSiteData(record, verdicts, extras).pages.flatMap(page =>
-    page.rows.flatMap(({ parts }) => tablesOf(parts)).map(table => ({ page: page.sheet.address, table })),
-  )
-}
-
-/** An amount in a cell, `£1,282.35` as `1282.35`; null where there is none. */
-function amountIn(row: TableRow, at: number): string | null {
-  const cell = row.cells[at]
-  const text =
-    cell?.kind === 'words'
-      ? cell.words.map(word => word.text).join('')
-      : cell?.kind === 'leader'
-        ? cell.leader.number
-        : ''
-  const match = /^(−?)£([\d,]+\.\d\d)$/.exec(text)
-  return match === null ? null : `${match[1] === '' ? '' : '-'}${match[2]?.replaceAll(',', '')}`
-}
-
-/** Every column with an amount at its foot, and whether the rows come to it. */
-function columnsAdded({ page, table }: { page: string; table: Table }): { of: string; foot: string; rows: string }[] {
-  const rows = table.groups.flatMap(group => group.rows)
-  return table.columns.flatMap(({ label }, at) => {
-    const foot = table.foot[0] === undefined ? null : amountIn(table.foot[0], at)
-    if (foot === null || label === 'Up to here') return []
-    return [{ of: `${page} ${table.caption}: ${label}`, foot, rows: sum(rows.flatMap(row => amountIn(row, at) ?? [])) }]
-  })
-}
+import { columnsAdded, pageTables, sum } from './page-money.ts'
 
 describe('the sums', () => {
   test('every column of money on every page of the demo comes to its foot, to the penny', async () => {
@@ -67,12 +14,12 @@ describe('the sums', () => {
     const cost = added.map(({ of }) => of).filter(of => of.startsWith('cost/'))
     expect(cost).toEqual([
       'cost/index.html Where the money is: Amount',
+      'cost/index.html Money by session: Amount',
       'cost/index.html Money by system: Donors',
       'cost/index.html Money by system: In parts on the vehicle',
       'cost/index.html Money by system: In parts that are not',
       'cost/index.html Money by system: Used up',
       'cost/index.html Money by system: In all',
-      'cost/index.html Money by session: Amount',
       'cost/index.html Money by supplier, donors left out: Paid',
       'cost/index.html Money by supplier, donors left out: Came back',
       'cost/index.html Money by supplier, donors left out: In all',

@@ -1,7 +1,3 @@
-import { spawnSync } from 'node:child_process'
-import { readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { parse } from 'csv-parse/sync'
 import { strFromU8, unzipSync } from 'fflate'
 import { DOMParser } from 'linkedom'
 import readExcelFile from 'read-excel-file/node'
@@ -16,7 +12,6 @@ import {
 } from '../../src/exports/tables/export-table.ts'
 import { recordTables } from '../../src/exports/tables/record-tables.ts'
 import { workbookXlsx } from '../../src/exports/xlsx.ts'
-import { scratch } from '../commands/run-oddleg.ts'
 import { demo, pond } from './builds.ts'
 
 const allTables = async (): Promise<ExportTable[]> => [...recordTables(await demo())]
@@ -136,30 +131,4 @@ describe('the OpenDocument spreadsheet', () => {
       ['=1+1'],
     ])
   })
-
-  // LibreOffice where it is installed, read as the CSV that it makes; else the file itself by linkedom, so that something is always compared.
-  test('a spreadsheet program reads the ledger’s amounts from it', async () => {
-    const ledger = recordTables(await pond()).filter(({ name }) => name === 'ledger')
-    const amounts = ledger.flatMap(({ rows, columns }) =>
-      rows.map(row => Number(row[columns.findIndex(({ name }) => name === 'amount')])),
-    )
-    expect(amounts).toEqual([300, 32.25, 9.95, -20, 7.4])
-    expect(amountsIn(spreadsheetOds(ledger, 'GBP'))).toEqual(amounts)
-  })
 })
-
-function amountsIn(bytes: Uint8Array): number[] {
-  const folder = scratch('ods')
-  writeFileSync(join(folder, 'record.ods'), bytes)
-  const converted = spawnSync(
-    'soffice',
-    ['--headless', '--convert-to', 'csv', '--outdir', folder, join(folder, 'record.ods')],
-    { encoding: 'utf8' },
-  )
-  if (converted.error !== undefined)
-    return readOds(bytes).flatMap(({ rows: [heading = [], ...rows] }) =>
-      rows.map(row => Number(row[heading.indexOf('amount')])),
-    )
-  const [heading = [], ...rows]: string[][] = parse(readFileSync(join(folder, 'record.csv'), 'utf8'))
-  return rows.map(row => Number((row[heading.indexOf('amount')] ?? '').replaceAll(',', '')))
-}
