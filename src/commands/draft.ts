@@ -1,8 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { basename, extname, join, relative } from 'node:path'
 import { decodeDraft } from '../drafts/decode-draft.ts'
+import type { DraftGround } from '../drafts/draft-ground.ts'
+import { draftKind } from '../drafts/draft-kind.ts'
 import { DraftTrouble } from '../drafts/draft-trouble.ts'
-import type { DraftGround } from '../drafts/part-rows.ts'
 import type { DraftHead } from '../drafts/table-note.ts'
 import { nameOf } from './new-note.ts'
 import { type BuildOptions, CannotRun, todayOf } from './options.ts'
@@ -40,28 +41,37 @@ function readGiven(file: string): Uint8Array {
 
 interface Given {
   readonly bytes: Uint8Array
-  /** `.csv`, `.xlsx`; anything else is text. */
+  /** Its ending, `.csv`; the first bytes go before it. */
   readonly kind: string
 }
 
 /** Each reader is loaded where it is needed. */
 async function noteText({ bytes, kind }: Given, head: DraftHead, ground: DraftGround): Promise<string> {
   try {
-    if (kind === '.xlsx' || kind === '.csv') {
-      const { draftFromTable } = await import('../drafts/table-note.ts')
-      return draftFromTable(await rowsOf({ bytes, kind }, head.file), head, ground)
+    const is = draftKind(bytes, head.file, kind)
+    if (is === 'workbook') {
+      const [{ readXlsx }, { draftFromTable }] = await Promise.all([
+        import('../drafts/read-xlsx.ts'),
+        import('../drafts/table-note.ts'),
+      ])
+      return draftFromTable(await readXlsx(bytes, head.file), head, ground)
     }
-    const { draftFromText } = await import('../drafts/text-note.ts')
-    return draftFromText(decodeDraft(bytes, head.file), head, ground)
+    const { text, remark } = decodeDraft(bytes, head.file)
+    return is === 'list'
+      ? await noteOfList(text, { ...head, remark }, ground)
+      : (await import('../drafts/text-note.ts')).draftFromText(text, { ...head, remark }, ground)
   } catch (cause) {
     if (cause instanceof DraftTrouble) throw new CannotRun(cause.message, { cause })
     throw cause
   }
 }
 
-async function rowsOf({ bytes, kind }: Given, file: string) {
-  if (kind === '.xlsx') return (await import('../drafts/read-xlsx.ts')).readXlsx(bytes, file)
-  return (await import('../drafts/read-csv.ts')).readCsv(decodeDraft(bytes, file), file)
+async function noteOfList(text: string, head: DraftHead, ground: DraftGround): Promise<string> {
+  const [{ readCsv }, { draftFromTable }] = await Promise.all([
+    import('../drafts/read-csv.ts'),
+    import('../drafts/table-note.ts'),
+  ])
+  return draftFromTable(readCsv(text, head.file), head, ground)
 }
 
 /** The file's own name as words; for standard input the day. */

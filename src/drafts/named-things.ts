@@ -1,5 +1,5 @@
 import { identifierOf } from '../facts/identifier.ts'
-import type { DraftGround } from './part-rows.ts'
+import type { DraftGround } from './draft-ground.ts'
 
 /** A thing that a sentence names, and where. */
 export interface NamedThing {

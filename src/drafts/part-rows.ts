@@ -1,18 +1,10 @@
-import { actions } from '../facts/closed-words.ts'
 import { identifierOf } from '../facts/identifier.ts'
-import { kinds } from '../facts/kinds.ts'
 import type { ReadOptions } from '../quantities/quantity.ts'
-import { readBareNumber } from '../quantities/read-bare-number.ts'
-import { readMoney } from '../quantities/read-money.ts'
-import { readOneQuantity } from '../quantities/read-one-quantity.ts'
-import type { AsBuiltRecord } from '../record/record.ts'
+import type { DraftGround } from './draft-ground.ts'
+import { changeMarks } from './list-decimal.ts'
+import type { ListCell } from './list-sheet.ts'
 import type { ColumnRole, NamedColumn } from './name-columns.ts'
-import type { ListCell } from './read-csv.ts'
-
-export interface DraftGround {
-  readonly record: Pick<AsBuiltRecord, 'parts' | 'circuits' | 'systems' | 'jobs' | 'build'>
-  readonly options: ReadOptions
-}
+import { readPartCell } from './read-part-cell.ts'
 
 /** A row of a purchase list as a part: its keys in YAML, and what was not understood. */
 export interface PartRow {
@@ -26,17 +18,26 @@ export interface PartRow {
   readonly kept: ReadonlyMap<number, string>
 }
 
+interface ListForm {
+  readonly columns: readonly NamedColumn[]
+  /** The number of the first row below the heading. */
+  readonly first: number
+  /** The decimal mark that the list itself shows; null: the build's. */
+  readonly decimal: ReadOptions['decimal'] | null
+}
+
 /** Reads the rows below the heading. */
 export function readPartRows(
   rows: readonly (readonly ListCell[])[],
-  columns: readonly NamedColumn[],
+  { columns, first, decimal }: ListForm,
   ground: DraftGround,
 ): PartRow[] {
   const [taken, last] = [new Set<string>(), new Map<string, number>()]
   const known = new Set(ground.record.parts.map(({ id }) => id))
+  const isSwapped = decimal !== null && decimal !== ground.options.decimal
   return rows.flatMap((cells, at) => {
     if (cells.every(({ text }) => text === '')) return []
-    return [readRow({ row: at + 2, cells, columns }, { ground, taken, known, last })]
+    return [readRow({ row: at + first, cells, columns, isSwapped }, { ground, taken, known, last })]
   })
 }
 
@@ -44,6 +45,8 @@ interface RawRow {
   readonly row: number
   readonly cells: readonly ListCell[]
   readonly columns: readonly NamedColumn[]
+  /** The list writes points where the build writes commas. */
+  readonly isSwapped: boolean
 }
 
 interface Names {
@@ -54,10 +57,10 @@ interface Names {
   readonly last: Map<string, number>
 }
 
-function readRow({ row, cells, columns }: RawRow, names: Names): PartRow {
+function readRow({ row, cells, columns, isSwapped }: RawRow, names: Names): PartRow {
   const { ground, taken, known } = names
   const textOf = (role: ColumnRole): string => cells[columns.find(column => column.role === role)?.at ?? -1]?.text ?? ''
-  const words = textOf('name') || textOf('number')
+  const words = isSum(textOf('name')) ? '' : textOf('name') || textOf('number')
   const kept = new Map<number, string>()
   const keys: [string, string][] = []
   // Cells beyond the last heading have no column: they are kept under their place.
@@ -67,7 +70,7 @@ function readRow({ row, cells, columns }: RawRow, names: Names): PartRow {
   for (const column of columns) {
     const cell = cells[column.at]
     if (cell === undefined || cell.text === '') continue
-    const read = words === '' || column.role === null ? null : readCell(cell, column, ground)
+    const read = words === '' ? null : readPartCell(isSwapped ? swapped(cell, column) : cell, column, ground)
     if (read === null) kept.set(column.at, cell.text)
     else keys.push([column.role ?? '', read])
   }
@@ -76,6 +79,17 @@ function readRow({ row, cells, columns }: RawRow, names: Names): PartRow {
   const id = freeName(made, names)
   taken.add(id)
   return { row, id, sameAs: known.has(made) ? made : null, keys: withAction(keys), kept }
+}
+
+/** A row that adds others up, or a charge: it is no part, and is kept. */
+const isSum = (words: string): boolean =>
+  /^(?:grand |sub[ -]?)?(?:totals?|sum|balance|vat|tax|postage|shipping|delivery|carriage|discount)\b[^a-z]*$/i.test(
+    words,
+  )
+
+function swapped(cell: ListCell, { role }: NamedColumn): ListCell {
+  const isFigure = role === 'cost' || role === 'qty' || role === 'mass'
+  return isFigure && !cell.isNumber ? { ...cell, text: changeMarks(cell.text) } : cell
 }
 
 /** A list of purchases says that a thing was bought: `ordered` counts as paid, and puts nothing on the vehicle. */
@@ -91,46 +105,4 @@ function freeName(made: string, { taken, known, last }: Names): string {
     const name = `${made}-${number}`
     if (!taken.has(name) && !known.has(name)) return name
   }
-}
-
-/** A cell as the value of its key in YAML; null where it is not understood. */
-function readCell(cell: ListCell, column: NamedColumn, { record, options }: DraftGround): string | null {
-  const { text } = cell
-  switch (column.role) {
-    case 'name':
-    case 'number':
-    case 'from':
-    case 'why':
-      return JSON.stringify(text)
-    case 'qty':
-      return /^(?:x\s*)?(\d+(?:\.\d+)?)\s*(?:x|off|pcs?|pieces?)?$/i.exec(text)?.[1] ?? null
-    case 'cost':
-      return readCost(cell, column.unit ?? record.build.currency, options)
-    case 'mass':
-      return readMass(cell, column.unit, options)
-    case 'system':
-      return record.systems.find(({ id, name }) => [id, name.toLowerCase()].includes(text.toLowerCase()))?.id ?? null
-    case 'kind':
-      return Object.hasOwn(kinds, identifierOf(text)) ? identifierOf(text) : null
-    case 'action':
-      return actions.find(word => word === identifierOf(text)) ?? null
-    default:
-      return null
-  }
-}
-
-/** An amount with its currency; a bare number is in the heading's currency, else in the build's. */
-function readCost(cell: ListCell, currency: string, options: ReadOptions): string | null {
-  // What a spreadsheet holds as a number has a point, whatever the build writes.
-  const text = cell.isNumber && options.decimal === 'comma' ? cell.text.replace('.', ',') : cell.text
-  const number = readBareNumber(text, options.decimal)
-  if (number !== null)
-    return (number.number ?? -1) >= 0 && /^[A-Z]{3}$/.test(currency) ? JSON.stringify(`${text} ${currency}`) : null
-  const money = readMoney(text, options)
-  return money === null || money.amount.startsWith('-') ? null : JSON.stringify(text)
-}
-
-function readMass({ text }: ListCell, unit: string | null, options: ReadOptions): string | null {
-  const written = readOneQuantity(text, options) === null && unit !== null ? `${text} ${unit}` : text
-  return readOneQuantity(written, options)?.dimension === 'mass' ? JSON.stringify(written) : null
 }

@@ -1,35 +1,44 @@
 import { CsvError, parse } from 'csv-parse/sync'
 import { DraftTrouble } from './draft-trouble.ts'
+import type { ListSheet } from './list-sheet.ts'
+import { nameColumns } from './name-columns.ts'
 
-/** One cell of a purchase list: its words, trimmed, and whether a spreadsheet held it as a number. */
-export interface ListCell {
-  readonly text: string
-  readonly isNumber: boolean
-}
-
-/** Rows of a CSV (RFC 4180, or with semicolons or tabs between), the heading first. */
-export function readCsv(text: string, file: string): ListCell[][] {
+/** Rows of a CSV (RFC 4180, or with semicolons, tabs or bars between). */
+export function readCsv(text: string, file: string): ListSheet[] {
   if (text.trim() === '')
     throw new DraftTrouble(`\`${file}\` is empty, expected a row of column names and a row for each part.`)
   try {
-    const rows: string[][] = parse(text.replace(/^\s*\n/, ''), {
-      delimiter: delimiterOf(text),
+    const named = /^\ufeff?sep=(.)\n/i.exec(text) // a line by which a spreadsheet names what stands between cells
+    const list = named === null ? text : `\n${text.slice(named[0].length)}`
+    const rows: string[][] = parse(list, {
+      delimiter: named?.[1] ?? delimiterOf(list),
       relax_column_count: true,
       bom: true,
     })
-    return rows.map(row => row.map(cell => ({ text: unmarked(cell), isNumber: false })))
+    return [{ name: null, rows: rows.map(row => row.map(cell => ({ text: unmarked(cell), isNumber: false }))) }]
   } catch (cause) {
     if (!(cause instanceof CsvError)) throw cause
     throw new DraftTrouble(`\`${file}\` ${faultOf(cause)}`, { cause })
   }
 }
 
-/** What stands most often in the heading, outside quotes. */
+/** What cuts one of the first rows into the most column names that are known; where none does, what stands there most often. */
 function delimiterOf(text: string): string {
-  const heading = text.slice(0, text.indexOf('\n') === -1 ? text.length : text.indexOf('\n')).replace(/"[^"]*"/g, '')
-  const counts = [',', ';', '\t'].map(sign => ({ sign, count: heading.split(sign).length }))
-  return counts.reduce((most, next) => (next.count > most.count ? next : most)).sign
+  const lines = text.slice(0, mostSearched).split('\n').slice(0, mostLines)
+  const ranks = [',', ';', '\t', '|'].map(sign => ({
+    sign,
+    named: Math.max(...lines.map(line => namesIn(line.replaceAll('"', '').split(sign)))),
+    count: Math.max(...lines.map(line => line.replace(/"[^"]*"/g, '').split(sign).length)),
+  }))
+  return ranks.reduce((best, next) =>
+    next.named > best.named || (next.named === best.named && next.count > best.count) ? next : best,
+  ).sign
 }
+
+const namesIn = (cells: readonly string[]): number => nameColumns(cells).filter(({ role }) => role !== null).length
+
+const mostLines = 20 // among which a heading is looked for
+const mostSearched = 8000 // characters
 
 /** The apostrophe by which a formula was made text is no part of the words. */
 const unmarked = (cell: string): string => cell.replace(/^'(?=[=+\-@])/, '').trim()

@@ -1,29 +1,21 @@
-import { unzipSync, zipSync } from 'fflate'
+import { strFromU8, unzipSync, zipSync } from 'fflate'
 import readExcelFile from 'read-excel-file/node'
 import { DraftTrouble } from './draft-trouble.ts'
-import type { ListCell } from './read-csv.ts'
+import type { ListCell, ListSheet } from './list-sheet.ts'
+import { tellFormulas } from './tell-formulas.ts'
 
 const mostMb = 64 // of all parts together, unpacked: a list of 50,000 rows takes about 20
 const mostParts = 1000 // files within the workbook
 
-/** The first sheet that holds anything, row by row, the heading first. */
-export async function readXlsx(bytes: Uint8Array, file: string): Promise<ListCell[][]> {
+/** All sheets of a workbook, row by row. */
+export async function readXlsx(bytes: Uint8Array, file: string): Promise<ListSheet[]> {
   const safe = unpacked(bytes, file)
   const sheets = await readExcelFile(Buffer.from(safe)).catch((cause: unknown) => {
     throw new DraftTrouble(`\`${file}\` is a zip but no workbook that can be read: save it as XLSX again, or as CSV.`, {
       cause,
     })
   })
-  const rows = sheets.map(({ data }) => fromHeading(data)).find(data => data.length > 0)
-  if (rows === undefined)
-    throw new DraftTrouble(`\`${file}\` is empty, expected a row of column names and a row for each part.`)
-  return rows.map(row => row.map(cellOf))
-}
-
-/** Without the empty rows above the heading. */
-function fromHeading<T>(data: readonly (readonly T[])[]): (readonly T[])[] {
-  const first = data.findIndex(row => row.some(cell => cell !== null && cell !== ''))
-  return first === -1 ? [] : data.slice(first)
+  return sheets.map(({ sheet, data }) => ({ name: sheet, rows: data.map(row => row.map(cellOf)) }))
 }
 
 function cellOf(cell: unknown): ListCell {
@@ -50,9 +42,15 @@ function unpacked(bytes: Uint8Array, file: string): Uint8Array {
         return true
       },
     })
-    return zipSync(parts, { level: 0 })
+    refuseOpenDocument(parts, file)
+    return zipSync(tellFormulas(parts), { level: 0 })
   } catch (cause) {
     if (cause instanceof DraftTrouble) throw cause
     throw new DraftTrouble(`\`${file}\` is no XLSX workbook: it cannot be unpacked.`, { cause })
   }
+}
+
+function refuseOpenDocument({ mimetype }: Record<string, Uint8Array>, file: string): void {
+  if (mimetype !== undefined && strFromU8(mimetype).startsWith('application/vnd.oasis.opendocument'))
+    throw new DraftTrouble(`\`${file}\` is an OpenDocument file: save the list as XLSX or CSV.`)
 }

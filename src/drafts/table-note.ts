@@ -1,8 +1,10 @@
+import type { DraftGround } from './draft-ground.ts'
 import { DraftTrouble, many } from './draft-trouble.ts'
-import { escapeCell } from './escape-cell.ts'
-import { type NamedColumn, nameColumns } from './name-columns.ts'
-import { type DraftGround, type PartRow, readPartRows } from './part-rows.ts'
-import type { ListCell } from './read-csv.ts'
+import { findHeading, type Heading } from './find-heading.ts'
+import { keptCells, keptRows } from './kept-tables.ts'
+import { listDecimal } from './list-decimal.ts'
+import type { ListSheet } from './list-sheet.ts'
+import { type PartRow, readPartRows } from './part-rows.ts'
 
 export interface DraftHead {
   readonly title: string
@@ -10,32 +12,41 @@ export interface DraftHead {
   readonly date: string
   /** The file's name, for words about it. */
   readonly file: string
+  /** What was assumed in reading it. */
+  readonly remark?: string | null
 }
 
 const mostKb = 64 // of front matter that a note may have
+const mostBodyKb = 256 // of text below it
 
-/** A purchase list as a session note: a part for each row, and a table of what was not understood. */
-export function draftFromTable(rows: readonly (readonly ListCell[])[], head: DraftHead, ground: DraftGround): string {
-  const [heading = [], ...body] = rows
-  const columns = nameColumns(heading.map(({ text }) => text))
-  if (!columns.some(({ role }) => role === 'name' || role === 'number'))
-    throw new DraftTrouble(
-      `\`${head.file}\` has no column of parts, expected one named Part, Item, Name or Description; its first row is: ${headingWords(columns)}.`,
-    )
-  const parts = readPartRows(body, columns, ground)
+/** A purchase list as a session note: a part for each row, and tables of all that was not understood. */
+export function draftFromTable(sheets: readonly ListSheet[], head: DraftHead, ground: DraftGround): string {
+  const filled = sheets.filter(({ rows }) => rows.some(row => row.some(({ text }) => text !== '')))
+  const list = filled.map(sheet => ({ sheet, heading: findHeading(sheet) })).find(({ heading }) => heading !== null)
+  if (!list?.heading) throw new DraftTrouble(withoutHeading(filled[0], head))
+  const { at, columns } = list.heading
+  const rows = list.sheet.rows.slice(at + 1)
+  const decimal = listDecimal(rows, columns)
+  const parts = readPartRows(rows, { columns, first: at + 2, decimal }, ground)
   const named = parts.filter(({ id }) => id !== null)
   if (named.length === 0)
     throw new DraftTrouble(`\`${head.file}\` has no row that names a part below its column names.`)
   const front = frontMatter(named, head)
   requireRoom(front, named, head)
-  return `${front}${bodyOf(parts, columns, head)}`
+  const isChanged = decimal !== null && decimal !== ground.options.decimal
+  const others = filled.filter(sheet => sheet !== list.sheet)
+  const kept = keptOf({ list: list.sheet, heading: list.heading, others }, parts)
+  const body = [lede(parts, head, isChanged ? decimal : null), ...kept, ''].join('\n')
+  requireBody(body, head)
+  return `${front}${body}`
 }
 
-const headingWords = (columns: readonly NamedColumn[]): string =>
-  columns
-    .slice(0, 8)
-    .map(({ heading }) => heading || '(empty)')
-    .join(', ')
+function withoutHeading(sheet: ListSheet | undefined, { file }: DraftHead): string {
+  if (sheet === undefined) return `\`${file}\` is empty, expected a row of column names and a row for each part.`
+  const first = sheet.rows.find(row => row.some(({ text }) => text !== '')) ?? []
+  const words = first.slice(0, 8).map(({ text }) => text || '(empty)')
+  return `\`${file}\` has no column of parts, expected one named Part, Item, Name or Description; its first row is: ${words.join(', ')}.`
+}
 
 function frontMatter(parts: readonly PartRow[], { title, date }: DraftHead): string {
   const lines = parts.flatMap(({ id, sameAs, keys }) => [
@@ -57,40 +68,42 @@ function requireRoom(front: string, parts: readonly PartRow[], { file }: DraftHe
   )
 }
 
-function bodyOf(parts: readonly PartRow[], columns: readonly NamedColumn[], { file }: DraftHead): string {
-  const assumed = parts.some(
-    ({ id, keys }) => id !== null && keys.some(([key, value]) => key === 'action' && value === 'ordered'),
-  )
-  const count = parts.filter(({ id }) => id !== null).length
-  const lede = `${count === 1 ? 'One part' : `${many(count)} parts`} from the list \`${file.replaceAll('`', "'")}\`.`
-  const ordered =
-    'A part whose state the list does not say is written as ordered: that counts as paid and puts nothing on the vehicle.'
-  return [`${lede}${assumed ? ` ${ordered}` : ''}`, ...keptTable(parts, columns), ''].join('\n')
+function requireBody(body: string, { file }: DraftHead): void {
+  const kb = Math.ceil(Buffer.byteLength(body) / 1024)
+  if (kb > mostBodyKb)
+    throw new DraftTrouble(
+      `What was not understood of \`${file}\` takes ${many(kb)} KB where a note may have ${mostBodyKb} KB: take out the sheets and columns that are not needed, or split it.`,
+    )
 }
 
-/** Every cell that was not understood, under its own column name, beside the row and the part that it belongs to. */
-function keptTable(parts: readonly PartRow[], columns: readonly NamedColumn[]): string[] {
-  const rows = parts.filter(({ kept }) => kept.size > 0)
-  if (rows.length === 0) return []
-  const places = [...new Set(rows.flatMap(({ kept }) => [...kept.keys()]))].sort((one, other) => one - other)
-  const headings = ['Row', 'Of', ...places.map(at => headingOf(columns[at], at))]
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`
-  return [
-    '',
-    '## What was not understood',
-    '',
-    line(headings),
-    line(headings.map(() => '---')),
-    ...rows.map(({ row, id, kept }) =>
-      line([String(row), id === null ? '' : `\`${id}\``, ...places.map(at => escapeCell(kept.get(at) ?? ''))]),
-    ),
+function lede(parts: readonly PartRow[], { file, remark }: DraftHead, changed: 'comma' | 'point' | null): string {
+  const named = parts.filter(({ id }) => id !== null)
+  const assumed = named.some(({ keys }) => keys.some(([key, value]) => key === 'action' && value === 'ordered'))
+  const sentences = [
+    `${named.length === 1 ? 'One part' : `${many(named.length)} parts`} from the list \`${file.replaceAll('`', "'")}\`.`,
+    ...(assumed
+      ? [
+          'A part whose state the list does not say is written as ordered: that counts as paid and puts nothing on the vehicle.',
+        ]
+      : []),
+    ...(changed === null
+      ? []
+      : [`The list writes its decimals with a ${changed}; they were put as build.md has them.`]),
+    ...(remark ? [remark] : []),
   ]
+  return sentences.join(' ')
 }
 
-/** Names by which a table would be read as measurements, pins or parts. */
-const readNames = ['measurement', 'value', 'pin', 'part', 'cost']
+interface Given {
+  readonly list: ListSheet
+  readonly heading: Heading
+  readonly others: readonly ListSheet[]
+}
 
-function headingOf(column: NamedColumn | undefined, at: number): string {
-  const words = column?.heading.trim() || `Column ${at + 1}`
-  return escapeCell(readNames.includes(words.toLowerCase()) ? `${words} (as given)` : words)
+function keptOf({ list, heading, others }: Given, parts: readonly PartRow[]): string[] {
+  return [
+    ...keptRows('What stands above the list', list.rows.slice(0, heading.at)),
+    ...keptCells(parts, heading.columns),
+    ...others.flatMap(({ name, rows }) => keptRows(`The sheet ${JSON.stringify(name ?? '')}, not read`, rows)),
+  ]
 }

@@ -1,9 +1,9 @@
 import { identifierOf } from '../facts/identifier.ts'
 import type { Reading } from '../quantities/quantity.ts'
+import type { DraftGround } from './draft-ground.ts'
 import { DraftTrouble, many } from './draft-trouble.ts'
 import { dropTimings } from './drop-timings.ts'
 import { sayableNames } from './named-things.ts'
-import type { DraftGround } from './part-rows.ts'
 import type { Proposal } from './proposal.ts'
 import { proposalLines } from './proposal-lines.ts'
 import { proposeFigures, type SureFigure } from './propose-figures.ts'
@@ -33,7 +33,8 @@ export function draftFromText(said: string, head: DraftHead, ground: DraftGround
     throw new DraftTrouble(
       `\`${head.file}\` names more parts, money and figures than one note may have: split it into sessions.`,
     )
-  const front = ['---', `title: ${JSON.stringify(head.title)}`, `date: ${head.date}`, ...lines, '---', '']
+  const remark = head.remark ? [`## ${head.remark}`] : []
+  const front = ['---', `title: ${JSON.stringify(head.title)}`, `date: ${head.date}`, ...remark, ...lines, '---', '']
   return [...front, named(text, sure), ...jobLines(jobs), ''].join('\n')
 }
 

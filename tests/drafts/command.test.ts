@@ -62,8 +62,13 @@ describe('oddleg draft', () => {
     ['empty.csv', '', '`empty.csv` is empty, expected a row of column names and a row for each part.'],
     [
       'latin.csv',
-      new Uint8Array([80, 97, 114, 116, 10, 107, 233, 101]),
-      '`latin.csv` has bytes on line 2 that are not UTF-8: save it as UTF-8, so that no letter is lost.',
+      new Uint8Array([80, 97, 114, 116, 10, 107, 0x9d, 233, 101]),
+      '`latin.csv` has bytes on line 2 that are neither UTF-8 nor Windows-1252: save it as UTF-8, so that no letter is lost.',
+    ],
+    [
+      'old.xls',
+      new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]),
+      '`old.xls` is a workbook of the old kind (XLS): save it as XLSX or CSV.',
     ],
     ['no.xlsx', 'Part,Qty', '`no.xlsx` is no XLSX workbook: it cannot be unpacked.'],
     ['quiet.txt', '\n \n', '`quiet.txt` holds no words, expected notes of a session.'],

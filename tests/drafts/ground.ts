@@ -1,4 +1,4 @@
-import type { DraftGround } from '../../src/drafts/part-rows.ts'
+import type { DraftGround } from '../../src/drafts/draft-ground.ts'
 import { plainReading } from '../../src/quantities/quantity.ts'
 import { foldTexts } from '../record/read-texts.ts'
 
