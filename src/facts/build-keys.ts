@@ -23,7 +23,12 @@ export const electricalKeys: Fields = {
 }
 
 export const loomKeys: Fields = { name: words(), ...figuresOf('loom') }
-export const earthPointKeys: Fields = { name: words(), count: figure('ratio'), resistance: figure('resistance') }
+export const earthPointKeys: Fields = {
+  name: words(),
+  count: figure('ratio'),
+  resistance: figure('resistance'),
+  terminal: words(),
+}
 
 const anything: Field = { holds: 'anything' }
 const named = (fields: Fields, short = 'name'): Field => ({ holds: 'named', each: { holds: 'group', fields, short } })

@@ -24,7 +24,7 @@ const line = 'bore outside-diameter length flow bend-radius'
 const pump = 'flow pressure suction-limit bore discharge-coefficient'
 const drive =
   'ratio-1 ratio-2 ratio-3 ratio-4 ratio-5 ratio-6 ratio-7 ratio-8 ratio-reverse max-speed consumption output coolant-flow heat'
-const terminal = 'ways rating section-min section-max standard'
+const terminal = 'ways rating section-min section-max standard terminal'
 const cooler = 'flow heat temperature-in temperature-out'
 const frame =
   'wheelbase front-overhang rear-overhang front-clearance rear-clearance belly-clearance consumption cruise-speed'
@@ -63,19 +63,22 @@ export const kinds: Readonly<Record<string, Kind>> = {
   gearbox: kind('changes the ratio', drive),
   engine: kind('drives the vehicle', drive),
   speedometer: kind('shows the road speed', 'indicated-speed true-speed pulses-per-distance'),
-  lamp: kind('gives light, outside or in', 'function height-top height-bottom edge-distance spacing power colour'),
-  resistor: kind('drops the voltage for a fan', 'resistance current power-rating feeds'),
-  battery: kind('stores charge', 'capacity cold-cranking internal-resistance rest-voltage cranking-voltage', {
+  lamp: kind(
+    'gives light, outside or in',
+    'function height-top height-bottom edge-distance spacing power colour terminal',
+  ),
+  resistor: kind('drops the voltage for a fan', 'resistance current power-rating feeds terminal'),
+  battery: kind('stores charge', 'capacity cold-cranking internal-resistance rest-voltage cranking-voltage terminal', {
     capacity: ['charge'],
   }),
-  alternator: kind('charges the battery', 'rating idle-output', electric),
-  'fuse-box': kind('holds fuses, way by way', 'ways main-fuse rating feed', electric),
+  alternator: kind('charges the battery', 'rating idle-output terminal', electric),
+  'fuse-box': kind('holds fuses, way by way', 'ways main-fuse rating feed terminal', electric),
   connector: kind('joins wires, way by way', terminal, electric),
   terminal: kind('ends a wire', terminal, electric),
   'trailer-socket': kind('joins the trailer’s wires', terminal, electric),
   loom: kind('wires that run together', 'sleeve outside-diameter length'),
-  relay: kind('switches a load by a coil', 'rating coil-current', electric),
-  switch: kind('switches a load by hand', 'rating coil-current', electric),
+  relay: kind('switches a load by a coil', 'rating coil-current terminal', electric),
+  switch: kind('switches a load by hand', 'rating coil-current terminal', electric),
   radiator: kind('gives the coolant’s heat to the air', cooler),
   heater: kind('warms the cabin', cooler),
   fan: kind('moves air', cooler),

@@ -13,6 +13,7 @@ export const partWords: Fields = {
   receipt: words(photo),
   photos: { holds: 'list', refer: photo },
   standard: words(),
+  terminal: words(),
   feeds: words(near('part')),
   feed: words(must('circuit')),
   material: words(),

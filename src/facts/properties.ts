@@ -111,6 +111,7 @@ export const properties: Readonly<Record<string, Property>> = {
   'temperature-in': of('temperature', 'temperature of what flows in'),
   'temperature-out': of('temperature', 'temperature of what flows out'),
   'tensile-strength': of('pressure', 'the stress at which it breaks'),
+  terminal: words('the terminal that a wire needs to meet it: 6.3 mm blade, M8 ring'),
   'test-pressure': of('pressure', 'the pressure at which it was proved tight'),
   thickness: of('length', 'thickness of its material'),
   thread: of('thread', 'its thread, such as M8 × 1.25'),

@@ -1,31 +1,27 @@
-import type { Place } from '../findings/place.ts'
 import type { Front } from '../notes/front.ts'
 import type { Quantity } from '../quantities/quantity.ts'
 import { moneyOf, readMoney } from '../quantities/read-money.ts'
 import { readOneQuantity } from '../quantities/read-one-quantity.ts'
+import type { AmountRead } from './amount-read.ts'
 import { asMoney, exactDecimal } from './exact-decimal.ts'
 import type { Amount } from './fact.ts'
 import { scalarOf } from './front-tree.ts'
+import { judgeAmount } from './judge-amount.ts'
 import { quotedFront } from './quoted.ts'
 import { readFigure } from './read-figure.ts'
 import { placeOfText } from './scalar-text.ts'
 import { report, type Sheet } from './sheet.ts'
 
-export interface AmountRead {
-  readonly amount: Amount
-  readonly place: Place
-  /** Null for a currency that is known by its code alone, such as `184 THB`. */
-  readonly figure: string | null
-}
-
 /** A key's value as an amount of money, an exact decimal. */
 export function readAmount(sheet: Sheet, front: Front, path: string): AmountRead | null {
   const byCode = amountByCode(sheet, front)
-  if (byCode !== null) return { amount: byCode, place: placeOfText(front), figure: null }
+  const written = scalarOf(front)?.text.trim() ?? ''
+  if (byCode !== null)
+    return judgeAmount(sheet, { amount: byCode, place: placeOfText(front), figure: null }, { path, written })
   const read = readFigure(sheet, front, { path, role: 'price', dimensions: ['money'] })
   if (read === null) return null
   const amount = amountOf(read.quantity)
-  if (amount !== null) return { amount, place: read.place, figure: read.figure }
+  if (amount !== null) return judgeAmount(sheet, { amount, place: read.place, figure: read.figure }, { path, written })
   const message = `Unexpected ${quotedFront(front)} for \`${path}\`, expected one amount of money such as \`£184\``
   report(sheet, 'not-a-quantity', { place: read.place, message, about: [path] })
   return null

@@ -27,6 +27,7 @@ export function readBuildHead(sheet: Sheet, note: Note): BuildHead {
     rates: readRates(sheet, entryOf(front, 'rates')?.value),
     units: readUnits(sheet, entryOf(front, 'units')?.value),
     approximateShare: readApproximate(sheet, entryOf(front, 'approximate')?.value),
+    reading: { gallon: sheet.options.gallon, mil: sheet.options.mil, decimal: sheet.options.decimal },
     identity: entriesOf(entryOf(front, 'identity')?.value).flatMap(({ key, value }) => {
       const read = readWords(sheet, value)
       return read === null ? [] : [{ key, ...read }]

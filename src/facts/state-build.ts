@@ -7,6 +7,7 @@ import { schemaOf } from './field-schema.ts'
 import type { Fields } from './fields.ts'
 import { entriesOf, entryOf, itemsOf, scalarOf } from './front-tree.ts'
 import { readWords } from './read-words.ts'
+import { reportNothing } from './report-nothing.ts'
 import { addFact, type Sheet } from './sheet.ts'
 import { stateFields } from './state-fields.ts'
 import { stateLimits } from './state-limits.ts'
@@ -41,6 +42,7 @@ type NamedThing = Subject & { readonly fields: Fields }
 function stateThings(sheet: Sheet, section: Front, of: Omit<NamedThing, 'id'>): void {
   for (const entry of entriesOf(section)) {
     const { value } = entry
+    reportNothing(sheet, entry, { path: `${of.kind}:${entry.key}`, leaves: 'it goes by that word alone' })
     const isShort = value.kind !== 'map' || value.entries.length === 0
     const short: Front = value.kind === 'scalar' ? value : { kind: 'nothing', place: value.place }
     const map: Front = { kind: 'map', place: value.place, entries: [{ ...entry, key: 'name', value: short }] }
@@ -55,7 +57,9 @@ function stateThing(sheet: Sheet, value: Front, { kind, id, fields }: NamedThing
 
 /** Vehicles that parts come from, each with its price. */
 function stateDonors(sheet: Sheet, section: Front): void {
-  for (const { key, keyPlace, value } of entriesOf(section)) {
+  for (const entry of entriesOf(section)) {
+    const { key, keyPlace, value } = entry
+    reportNothing(sheet, entry, { path: `donor:${key}`, leaves: 'it goes by that word alone and cost nothing' })
     addFact(sheet, {
       type: 'donor',
       id: key,
@@ -68,7 +72,10 @@ function stateDonors(sheet: Sheet, section: Front): void {
 
 /** Who the record is published for. An edition whose list cannot be read withholds everything. */
 function stateEditions(sheet: Sheet, section: Front): void {
-  for (const { key, keyPlace, value } of entriesOf(section)) {
+  for (const entry of entriesOf(section)) {
+    const { key, keyPlace, value } = entry
+    if (value.kind === 'nothing' && key !== 'full')
+      reportNothing(sheet, entry, { path: `editions/${key}`, leaves: 'that edition withholds nothing' })
     const written = itemsOf(entryOf(value, 'withhold')?.value)
     const known = written.flatMap(front => wordOf(scalarOf(front)?.text, privateKinds) ?? [])
     const isClear = known.length === written.length && (value.kind === 'map' || value.kind === 'nothing')

@@ -5,6 +5,7 @@ import { readPath } from './identifier.ts'
 import { type KindsStated, kindOf } from './kinds-stated.ts'
 import type { MeasuredProperty } from './measured-property.ts'
 import { quoted, quotedFront } from './quoted.ts'
+import { reportNothing } from './report-nothing.ts'
 import { placeOfText } from './scalar-text.ts'
 import { report, type Sheet } from './sheet.ts'
 import { stateMeasured } from './state-measured.ts'
@@ -14,8 +15,10 @@ export function stateMeasurements(sheet: Sheet, entries: readonly FrontEntry[], 
   for (const entry of entries) stateThing(sheet, entry, kinds)
 }
 
-function stateThing(sheet: Sheet, { key, keyPlace, value }: FrontEntry, kinds: KindsStated): void {
+function stateThing(sheet: Sheet, entry: FrontEntry, kinds: KindsStated): void {
+  const { key, keyPlace, value } = entry
   const path = readPath(key)
+  if (path?.property === null) reportNothing(sheet, entry, { path: key, leaves: 'nothing of it was measured here' })
   if (path === null) reportName(sheet, key, keyPlace)
   else if (path.property === null) stateEach(sheet, { key, value }, { ...path, kind: kindOf(path, kinds) })
   else stateMeasured(sheet, value, { ...path, property: path.property, kind: kindOf(path, kinds), keyPlace })

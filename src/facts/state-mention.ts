@@ -1,6 +1,7 @@
 import type { Place } from '../findings/place.ts'
 import type { Front, FrontMap } from '../notes/front.ts'
 import { readBareNumber } from '../quantities/read-bare-number.ts'
+import type { AmountRead } from './amount-read.ts'
 import { actions, closedWords, wordOf } from './closed-words.ts'
 import { exactDecimal, positiveDecimal } from './exact-decimal.ts'
 import type { Action } from './fact.ts'
@@ -8,8 +9,9 @@ import { entryOf, scalarOf } from './front-tree.ts'
 import { partDeeds } from './part-keys.ts'
 import { refer, stateValue } from './property-stated.ts'
 import { quotedFront } from './quoted.ts'
-import { type AmountRead, readAmount } from './read-amount.ts'
+import { readAmount } from './read-amount.ts'
 import { readProse, readWords, type WordsRead } from './read-words.ts'
+import { reportQty } from './report-qty.ts'
 import { placeOfText } from './scalar-text.ts'
 import { addFact, report, type Sheet } from './sheet.ts'
 
@@ -76,8 +78,11 @@ export function readQty(sheet: Sheet, front: Front | undefined, path: string): {
   const exact = readBareNumber(text, sheet.options.decimal)?.exact.number ?? ''
   const amount = positiveDecimal(text, sheet.options.decimal) ?? positiveDecimal(exactDecimal(exact) ?? '', 'point')
   if (amount !== null) return { amount, place: placeOfText(front) }
-  const message = `Unexpected ${quotedFront(front)} for \`${path}\`, expected a number such as \`2\``
-  report(sheet, 'not-a-quantity', { place: placeOfText(front), message, about: [path] })
+  if (front.kind === 'scalar') reportQty(sheet, { text, place: placeOfText(front) }, { path, about: path })
+  else {
+    const message = `Unexpected ${quotedFront(front)} for \`${path}\`, expected a number such as \`2\``
+    report(sheet, 'not-a-quantity', { place: placeOfText(front), message, about: [path] })
+  }
   return null
 }
 

@@ -1,15 +1,18 @@
 import type { Place } from '../findings/place.ts'
 import { addReference } from './add-reference.ts'
+import type { AmountRead } from './amount-read.ts'
 import { figureOf } from './body-figure.ts'
 import { actions, wordOf } from './closed-words.ts'
 import { positiveDecimal } from './exact-decimal.ts'
 import type { Action } from './fact.ts'
 import { identifierOf, isIdentifier } from './identifier.ts'
+import { judgeAmount } from './judge-amount.ts'
 import { nearest } from './near-words.ts'
 import { oneOf, quoted } from './quoted.ts'
-import { type AmountRead, amountOf } from './read-amount.ts'
+import { amountOf } from './read-amount.ts'
 import type { WordsRead } from './read-words.ts'
 import { reportKind } from './report-kind.ts'
+import { reportQty } from './report-qty.ts'
 import type { Row } from './row.ts'
 import { addFact, report, type Sheet } from './sheet.ts'
 import { reportWithoutWhy } from './state-mention.ts'
@@ -53,15 +56,16 @@ function readCost(sheet: Sheet, row: Row, part: string): AmountRead | null {
   const read =
     nodes.length === 0 ? null : figureOf(sheet, nodes, { path: `${part}/cost`, role: 'price', dimensions: ['money'] })
   const amount = read === null ? null : amountOf(read.quantity)
-  return read === null || amount === null ? null : { amount, place: read.place, figure: read.figure }
+  if (read === null || amount === null) return null
+  const paid = { amount, place: read.place, figure: read.figure }
+  return judgeAmount(sheet, paid, { path: `${part}/cost`, written: read.quantity.text })
 }
 
 function readRowQty(sheet: Sheet, read: WordsRead | null, part: string): { amount: string; place: Place } | null {
   if (read === null) return null
   const amount = positiveDecimal(read.words.text, sheet.options.decimal)
   if (amount !== null) return { amount, place: read.place }
-  const message = `Unexpected ${quoted(read.words.text)} for \`${part}/qty\`, expected a number such as \`2\``
-  report(sheet, 'not-a-quantity', { place: read.place, message, about: [part] })
+  reportQty(sheet, { text: read.words.text, place: read.place }, { path: `${part}/qty`, about: part })
   return null
 }
 

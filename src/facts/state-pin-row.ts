@@ -19,7 +19,7 @@ export function statePinRow(sheet: Sheet, row: Row): void {
   const state = (key: string, read: { place: WordsRead['place']; value: FactValue; figure: string | null }): void =>
     addConnectorFact(sheet, { id, key: `pins.${pin.words.text}.${key}`, keyPlace: pin.place, ...read })
   stateWire(sheet, row, { state, path: `connector:${id}/pins.${pin.words.text}.wire` })
-  for (const key of ['to', 'carries', 'circuit', 'meets']) {
+  for (const key of ['to', 'carries', 'circuit', 'meets', 'terminal']) {
     const read = row.wordsOf(key)
     if (read === null) continue
     state(key, { place: read.place, value: { type: 'words', words: read.words }, figure: null })

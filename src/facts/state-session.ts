@@ -9,6 +9,7 @@ import { isIdentifier } from './identifier.ts'
 import { kindsStated } from './kinds-stated.ts'
 import { sessionKeys, volumeKeys } from './note-keys.ts'
 import { oneOf, quoted } from './quoted.ts'
+import { reportNothing } from './report-nothing.ts'
 import { placeOfText } from './scalar-text.ts'
 import { report, type Sheet } from './sheet.ts'
 import { stateFields } from './state-fields.ts'
@@ -49,14 +50,18 @@ export function stateSession(sheet: Sheet, front: FrontMap): void {
   for (const { key, value } of front.entries) if (Object.hasOwn(sections, key)) sections[key]?.(sheet, value, front)
 }
 
+const notThere = 'this note puts nothing of it into the record'
+
 /** Things of one kind, each with its mapping of properties. */
 function stateThings(
   sheet: Sheet,
   section: Front,
   of: { kind: Subject['kind']; role: Figure['role']; fields: Fields },
 ): void {
-  for (const { key, keyPlace, value } of entriesOf(section)) {
+  for (const entry of entriesOf(section)) {
+    const { key, keyPlace, value } = entry
     if (!isIdentifier(key)) reportName(sheet, key, keyPlace)
+    reportNothing(sheet, entry, { path: `${of.kind}:${key}`, leaves: notThere })
     if (value.kind !== 'map') continue
     stateFields(
       sheet,

@@ -2,7 +2,7 @@ import type { Root } from 'mdast'
 import type { PrivateKind } from '../../plugins/private/node.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Place } from '../findings/place.ts'
-import type { Quantity } from '../quantities/quantity.ts'
+import type { Quantity, ReadOptions } from '../quantities/quantity.ts'
 import type { Amount, Fact, Words } from './fact.ts'
 
 /** One figure of a note, numbered in source order with all others of the note, front matter included. */
@@ -43,6 +43,8 @@ export interface BuildHead {
   /** Dimension → unit in which derived figures are shown. */
   readonly units: Readonly<Record<string, string>>
   readonly approximateShare: number
+  /** How its notes, and what is asked of them, are read. */
+  readonly reading: ReadOptions
   readonly identity: readonly { readonly key: string; readonly words: Words; readonly place: Place }[]
 }
 

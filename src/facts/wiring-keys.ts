@@ -22,6 +22,9 @@ const fuse: Fields = {
   clears: figure('current'),
 }
 
+/** What is crimped on each end: where the wire begins, where it ends, and where its return does. */
+const terminals: Fields = { from: words(), to: words(), earth: words() }
+
 /** The keys of a circuit. */
 export const circuitKeys: Fields = {
   name: words(),
@@ -45,6 +48,7 @@ export const circuitKeys: Fields = {
   zone: words(must('zone')),
   loom: words(near('loom')),
   route: { holds: 'list' },
+  terminals: { holds: 'group', fields: terminals },
   state: closed(closedWords.state),
 }
 
@@ -54,6 +58,7 @@ const pinKeys: Fields = {
   carries: words(),
   circuit: words(must('circuit')),
   meets: words(),
+  terminal: words(),
 }
 
 /** The keys of a connector. */
@@ -61,5 +66,6 @@ export const connectorKeys: Fields = {
   name: words(),
   mates: words(must('connector')),
   rating: figure('current'),
+  terminal: words(),
   pins: { holds: 'named', each: { holds: 'group', fields: pinKeys, short: 'wire' } },
 }

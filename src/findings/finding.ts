@@ -23,6 +23,10 @@ export const severityOf = {
   'unknown-value': 'error',
   'limit-without-why': 'warning',
   'no-alternative': 'warning',
+  'marked-place': 'warning',
+  'unreadable-picture': 'warning',
+  'odd-picture': 'note',
+  'private-evidence': 'warning',
   dimension: 'error',
   'ambiguous-unit': 'warning',
   'ambiguous-colour': 'warning',
@@ -36,6 +40,8 @@ export const severityOf = {
   'rejected-without-why': 'note',
   'no-rate': 'error',
   'no-closing': 'note',
+  unlikely: 'warning',
+  'nothing-said': 'note',
   'withheld-name': 'error',
 } as const satisfies Record<string, Severity>
 

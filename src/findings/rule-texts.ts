@@ -100,6 +100,30 @@ export const ruleTexts: Readonly<Record<Rule, RuleText>> = {
     wrong: '![](../photos/tank.jpg)',
     right: '![The tank from behind](../photos/tank.jpg)',
   },
+  'marked-place': {
+    means:
+      'A marked place leads to no point of a picture: no picture stands beside it, its number is none or is taken, or its place is not given in per cent of the picture. Its words stay.',
+    wrong: 'The strap :mark[2]{at="140%,25%"} is too near',
+    right: 'The strap :mark[2]{at="40%,25%"} is too near',
+  },
+  'unreadable-picture': {
+    means:
+      'A picture that a note names cannot be published: it is empty, damaged, too large, or of a kind that needs a reader of its own. Its alternative text stands in its place.',
+    wrong: '![The tank](../photos/empty.jpg), a file of no bytes',
+    right: '![The tank](../photos/tank.jpg), a file that a picture viewer opens',
+  },
+  'odd-picture': {
+    means:
+      'A picture is not what its name says, or holds more than pixels: a script, an address, a film. It is published as still pixels and nothing else of it.',
+    wrong: 'tank.jpg, which is a PNG',
+    right: 'tank.png',
+  },
+  'private-evidence': {
+    means:
+      'A picture that stands only inside private marks is named as evidence too. An edition that withholds the mark shows neither.',
+    wrong: 'evidence: [ "photo:gate.jpg" ], where gate.jpg stands only inside :::private{as=place}',
+    right: 'evidence: [ "photo:tank.jpg" ]',
+  },
   dimension: {
     means: 'The value has another dimension than its property, or than the values before it.',
     wrong: 'fuel-tank: { length: 64 L }',
@@ -164,6 +188,17 @@ export const ruleTexts: Readonly<Record<Rule, RuleText>> = {
     means: 'The note closes a job or clears a fix that is not open.',
     wrong: 'closes: [ seal-hach ]',
     right: 'closes: [ seal-hatch ]',
+  },
+  unlikely: {
+    means:
+      'What the note says can hardly be so: a day of more than 24 hours, or a part sold before it was bought, returned twice, or fitted while it is rejected. It counts as written.',
+    wrong: 'hours: 30',
+    right: 'hours: 3.0',
+  },
+  'nothing-said': {
+    means: 'A name stands with nothing behind it, so that nothing is known of the thing.',
+    wrong: 'systems: { body: ~ }',
+    right: 'systems: { body: Body }',
   },
   'withheld-name': {
     means: 'A word that an edition withholds stands unmarked where that edition would publish it.',

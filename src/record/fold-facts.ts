@@ -2,11 +2,14 @@ import type { Fact, Subject } from '../facts/fact.ts'
 import type { BuildHead, StatedNote } from '../facts/stated-note.ts'
 import type { Finding } from '../findings/finding.ts'
 import { checkDates } from './check-dates.ts'
+import { checkHours } from './check-hours.ts'
 import { checkReferences } from './check-references.ts'
 import { type DeclaredNames, findNames } from './declared-names.ts'
 import { findChanges } from './find-changes.ts'
 import { findNearNames } from './find-near-names.ts'
-import { foldEvents } from './fold-events.ts'
+import { findNearParts } from './find-near-parts.ts'
+import { findUnlikely } from './find-unlikely.ts'
+import { foldEvents, type PartCourse } from './fold-events.ts'
 import { type FoldedJobs, foldJobs } from './fold-jobs.ts'
 import { foldLedger } from './fold-ledger.ts'
 import { type FoldedProperties, foldProperties } from './fold-properties.ts'
@@ -46,15 +49,18 @@ export function foldFacts(notes: Notes, surroundings: Surroundings): Folded {
   const sessions = orderSessions(notes.sessions)
   const inOrder = [notes.build, ...sessions, ...(notes.inspection === null ? [] : [notes.inspection])]
   const pieces = fold({ notes, sessions, facts: inOrder.flatMap(note => note.facts) })
-  const { properties, jobs, purse, facts, names } = pieces
+  const { properties, jobs, purse, facts, names, courses } = pieces
   const record = compose(pieces)
   const findings = [
     ...properties.findings,
     ...jobs.findings,
     ...purse.findings,
     ...checkDates(sessions, surroundings.today),
+    ...checkHours(sessions),
+    ...findUnlikely(courses),
     ...checkReferences(facts, { record, names, ...surroundings }),
     ...findNearNames(properties.placed, names),
+    ...findNearParts(facts),
   ]
   return { record, findings: tidyFindings(findings, inOrder) }
 }
@@ -70,6 +76,7 @@ interface Pieces extends Ordered {
   readonly names: DeclaredNames
   readonly properties: FoldedProperties
   readonly jobs: FoldedJobs
+  readonly courses: ReadonlyMap<string, PartCourse>
   readonly paid: readonly ListedPart[]
   readonly purse: Purse
 }
@@ -81,8 +88,9 @@ function fold(ordered: Ordered): Pieces {
   const changes = findChanges(facts)
   const properties = foldProperties(facts, { names, ...changes, approximateShare: head.approximateShare })
   const purse = makePurse(head)
-  const paid = listParts({ courses: foldEvents(facts), names, store: properties.store, purse })
-  return { ...ordered, head, names, properties, jobs: foldJobs(facts), paid, purse }
+  const courses = foldEvents(facts)
+  const paid = listParts({ courses, names, store: properties.store, purse })
+  return { ...ordered, head, names, properties, jobs: foldJobs(facts), courses, paid, purse }
 }
 
 function compose({ notes, head, sessions, facts, names, properties, jobs, paid, purse }: Pieces): AsBuiltRecord {

@@ -51,7 +51,7 @@ function compareWays(one: string, other: string): number {
 
 // `pins.31b.wire.area`: the pin's own name may hold dots, so what is known is looked for at the end.
 //       ^^^ ^^^^^^^^^
-const pinKey = /^pins\.(?<pin>.+?)(?:\.(?<property>wire|wire\.[a-z-]+|to|carries|circuit|meets))?$/
+const pinKey = /^pins\.(?<pin>.+?)(?:\.(?<property>wire|wire\.[a-z-]+|to|carries|circuit|meets|terminal))?$/
 
 function listPins(properties: Thing['properties']): Pin[] {
   const pins = new Map<string, Map<string, Pin['properties'][string]>>()

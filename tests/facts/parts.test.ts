@@ -53,7 +53,10 @@ describe('a part', () => {
     ['cost: 11 kg', '6:11-16 dimension Unexpected `11 kg` for `pump/cost`, expected an amount of money such as `£184`'],
     ['qty: some', '6:10-14 not-a-quantity Unexpected `some` for `pump/qty`, expected a number such as `2`'],
     ['qty: 0', '6:10-11 not-a-quantity Unexpected `0` for `pump/qty`, expected a number such as `2`'],
-    ['qty: 2 m', '6:10-13 not-a-quantity Unexpected `2 m` for `pump/qty`, expected a number such as `2`'],
+    [
+      'qty: 2 m',
+      '6:10-13 not-a-quantity Unexpected `2 m` for `pump/qty`, expected `2` alone, with the cost and the mass of 1 m → 2',
+    ],
     [
       'action: rejected',
       '5:3-7 rejected-without-why Unexpected `rejected` part `pump` without a reason, expected `why:` → why: …',

@@ -218,6 +218,7 @@ export function build(facts: readonly Said[] = [], head: Partial<BuildHead> = {}
     rates: {},
     units: {},
     approximateShare: 0.05,
+    reading: { gallon: null, mil: null, decimal: 'point' },
     identity: [],
     ...head,
   }
