@@ -17,6 +17,7 @@ import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page, Term } from './site-data.ts'
 import { column, heading, row, table, words } from './tables.ts'
 import { verdictAddress } from './thing-addresses.ts'
+import { threeAnswers } from './three-answers.ts'
 
 /** The first page: what it is, drawn from its own figures, where it stands, how it was made, and where each reader begins. */
 export function makeOverviewPage(atlas: Atlas): Page {
@@ -28,9 +29,10 @@ export function makeOverviewPage(atlas: Atlas): Page {
     gutter: gutterOf(scope),
     rows: [
       ...(build.summary === null ? [] : [textRow(words('lede', saidWords(build.summary)))]),
+      wideRow(threeAnswers(scope)),
       wideRow(...drawSideView(scope)),
       { ...textRow(heading('Where it stands', 'stands'), ...stands(scope)), rail: atAGlance(scope) },
-      wideRow(heading('Sessions', 'sessions'), ...sessionRule(scope), sessionTable(scope, 5)),
+      wideRow(heading('When was it worked on?', 'sessions'), ...sessionRule(scope), sessionTable(scope, 5)),
       textRow(heading('Ways in', 'ways'), waysIn(scope)),
       ...sumRow(scope),
     ],
@@ -143,12 +145,20 @@ function atAGlance(scope: PageScope): RailNote[] {
   ]
 }
 
-/** The sum of the record, whole: any program that works SHA-256 sums gives it again. */
+/** The sums of the record and of the manifest, whole: any program that works SHA-256 sums gives them again. */
 function sumRow({ atlas }: PageScope): Page['rows'] {
-  const { sum } = atlas.extras
+  const { sum, manifestSum } = atlas.extras
   if (sum === undefined) return []
-  const how = 'The SHA-256 sum of record.json, which holds every figure of these pages, in eights:'
-  return [textRow(heading('Record sum', 'sum'), words('plain', `${how} ${sum.replace(/(.{8})(?=.)/g, '$1 ')}`))]
+  const record = 'The SHA-256 sum of record.json, which holds every figure of these pages, in eights:'
+  const manifest =
+    'That of manifest.json, which holds the sum of every file; this page is summed in it with noughts in place of these digits:'
+  return [
+    textRow(
+      heading('Sums', 'sum'),
+      words('plain', `${record} ${sum.replace(/(.{8})(?=.)/g, '$1 ')}`),
+      ...(manifestSum === undefined ? [] : [words('plain', `${manifest} ${manifestSum}`)]),
+    ),
+  ]
 }
 
 function waysIn(scope: PageScope): PartOfPage {
@@ -166,6 +176,7 @@ function waysIn(scope: PageScope): PartOfPage {
     [
       'inspect it',
       [
+        ...(scope.atlas.extras.paper === true ? [[scope.link('all of it as one document', 'record.pdf')]] : []),
         link('the sheet to print', 'inspection'),
         link('the checks with their workings', 'checks'),
         link('the wiring', 'wiring'),

@@ -8,6 +8,7 @@ import { plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { type PageScope, pageScope } from './page-scope.ts'
 import { isGone, stateCell } from './part-states.ts'
+import { partsAnswer } from './parts-answer.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page } from './site-data.ts'
 import { column, heading, row, table, words } from './tables.ts'
@@ -25,7 +26,8 @@ export function makePartsPage(atlas: Atlas): Page {
       { term: 'Came and went', words: [plain(String(gone.length))] },
     ],
     rows: [
-      textRow(words('lede', 'What the vehicle is made of, where each part came from, and what did not stay.'), {
+      ...(on.length === 0 ? [] : [wideRow(partsAnswer(scope, on))]),
+      textRow(words('plain', 'Below: where each part came from, and what did not stay.'), {
         kind: 'key',
         of: 'states',
       }),

@@ -1,13 +1,15 @@
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import type { TableRow } from './blocks.ts'
-import { plain } from './inline.ts'
+import { plain, wordsCell } from './inline.ts'
+import { withRest } from './most-of-it.ts'
+import { openWork } from './open-work.ts'
 import type { PartOfPage } from './page-parts.ts'
-import { pageScope } from './page-scope.ts'
+import { type PageScope, pageScope } from './page-scope.ts'
 import { failedRows, missingRows, pointRows, testRows, workRows } from './road-rows.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page } from './site-data.ts'
-import { column, heading, table, words } from './tables.ts'
+import { column, heading, row, table, words } from './tables.ts'
 
 /** All that the record knows to stand between this vehicle and the road, as a list to print and tick. */
 export function makeRoadPage(atlas: Atlas): Page {
@@ -61,8 +63,9 @@ export function makeRoadPage(atlas: Atlas): Page {
     look: 'one-page',
     gutter: sections.map(({ short, rows }) => ({ term: short, words: [plain(String(rows.length))] })),
     rows: [
+      textRow(words('lede', lede)),
+      ...(count === 0 ? [] : [wideRow(summary(scope))]),
       textRow(
-        words('lede', lede),
         words(
           'caution',
           'A list that is empty is no approval. Whether a vehicle may go on the road is decided by local codes and licensed practice; brakes, steering, fuel and lights want a second pair of eyes before it moves.',
@@ -71,6 +74,21 @@ export function makeRoadPage(atlas: Atlas): Page {
       ...sections.map(({ title, id, last, rows }) => wideRow(heading(title, id), checkList(title, last, rows))),
       ...(count === 0 ? [] : [wideRow({ kind: 'signature' })]),
     ],
+  })
+}
+
+/** How many of each kind there are, and the first of them by name. */
+function summary(scope: PageScope): PartOfPage {
+  return table({
+    caption: 'What is still to do',
+    columns: [column('Kind'), column('How many', 'num'), column('The first of them', 'wide')],
+    rows: openWork(scope).map(({ id, short, things }) =>
+      row([
+        wordsCell([plain(short, `#${id}`)]),
+        wordsCell(String(things.length)),
+        wordsCell(withRest(things.slice(0, 2), things.length - 2)),
+      ]),
+    ),
   })
 }
 
