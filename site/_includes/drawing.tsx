@@ -2,15 +2,18 @@ import type { Drawing, Stroke } from '../../src/pages/drawing.ts'
 
 /** Prints a drawing. What it may lead to is reached by keyboard, so it is a group and no picture where it has links. */
 export const Draw = ({ drawing }: { readonly drawing: Drawing }) => {
+  const [title, description] = drawing.id === undefined ? [null, null] : [`${drawing.id}-t`, `${drawing.id}-d`]
   const hasLinks = drawing.strokes.some(stroke => stroke.kind === 'link' && stroke.href !== null)
   return (
     <svg
       class={`dwg ${drawing.look}`}
       viewBox={`0 0 ${drawing.width} ${drawing.height}`}
       role={hasLinks ? 'group' : 'img'}
-      aria-label={drawing.says}
+      aria-labelledby={title}
+      aria-describedby={drawing.tells === undefined ? null : description}
     >
-      {drawing.tells === undefined ? null : <desc>{drawing.tells}</desc>}
+      <title id={title}>{drawing.says}</title>
+      {drawing.tells === undefined ? null : <desc id={description}>{drawing.tells}</desc>}
       {drawing.strokes.map(stroke => print(stroke))}
     </svg>
   )
