@@ -4,7 +4,7 @@ import { spreadsheetOds } from './ods.ts'
 import type { PublishedFile } from './publish-folder.ts'
 import { recordJson } from './record-json.ts'
 import { recordSchema } from './schema/record-schema.ts'
-import type { ExportTable } from './tables/export-table.ts'
+import { csvPath } from './tables/export-table.ts'
 import { recordTables } from './tables/record-tables.ts'
 import { workbookXlsx } from './xlsx.ts'
 
@@ -24,6 +24,3 @@ export async function exportFiles(
     },
   ]
 }
-
-/** Where a table is published within the record. */
-export const csvPath = ({ name }: Pick<ExportTable, 'name'>): string => `tables/${name}.csv`

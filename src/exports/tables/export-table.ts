@@ -16,6 +16,9 @@ export interface ExportTable {
   readonly rows: readonly (readonly ExportCell[])[]
 }
 
+/** Where a table is published within the record. */
+export const csvPath = ({ name }: Pick<ExportTable, 'name'>): string => `tables/${name}.csv`
+
 /** A column and what each row has in it. */
 export interface Field<R> extends ExportColumn {
   readonly of: (row: R) => ExportCell
