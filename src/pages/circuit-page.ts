@@ -3,6 +3,8 @@ import type { Atlas } from './atlas.ts'
 import type { Inline } from './cells.ts'
 import { choicesPart } from './circuit-choices.ts'
 import { circuitDrawing } from './circuit-drawing.ts'
+import { lampPart } from './circuit-lamps.ts'
+import { meterPart } from './circuit-meter.ts'
 import { look, plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { type PageScope, pageScope, spaced, standing, valueText } from './page-scope.ts'
@@ -34,7 +36,8 @@ export function makeCircuitPage(atlas: Atlas, circuit: Thing): Page {
           ...thingTable(scope, circuit, { caption: `Schedule of ${circuit.name}`, not: ['name'] }),
         ],
       }),
-      textRow(...withoutFuse(scope, circuit)),
+      textRow(...lampPart(scope, circuit), ...withoutFuse(scope, circuit)),
+      wideRow(...meterPart(scope, circuit.id)),
       wideRow(...subjectChecks(scope, [circuit.id])),
       wideRow(...choicesPart(atlas.extras.choices?.get(circuit.id) ?? [])),
       wideRow(...pinsOf(scope, circuit)),

@@ -1,5 +1,6 @@
 import { drawFuseBox } from '../wiring/draw-fuse-box.ts'
 import { drawGraph } from '../wiring/draw-graph.ts'
+import { fuseColour } from '../wiring/fuse-colours.ts'
 import type { FuseBoxSheet, FuseWay } from '../wiring/fuse-ways.ts'
 import { anchorName, pageAddress } from './addresses.ts'
 import type { TableRow } from './blocks.ts'
@@ -55,11 +56,14 @@ export function fuseBoxPart(scope: PageScope, box: FuseBoxSheet): PartOfPage[] {
         column('Way', 'narrow'),
         column('Circuit', 'wide'),
         column('Fuse', 'figure'),
+        column('Its colour'),
         column('Load', 'figure'),
         column('Cable'),
         column('State'),
       ],
       rows: box.ways.flatMap(way => wayRows(scope, way)),
+      note: 'Colours of blade fuses by DIN 72581-3 and ISO 8820-3, as public lists print them; a fuse up to 40 A of which no type is written is taken for one. Go by the number on the fuse.',
+      isCaptionShown: true,
     }),
   ]
 }
@@ -67,17 +71,14 @@ export function fuseBoxPart(scope: PageScope, box: FuseBoxSheet): PartOfPage[] {
 function wayRows(scope: PageScope, way: FuseWay): TableRow[] {
   if (way.circuits.length === 0)
     return [
-      row(
-        [wordsCell(way.way), wordsCell('spare'), wordsCell(''), wordsCell(''), wordsCell(''), wordsCell('')],
-        null,
-        'gone',
-      ),
+      row([wordsCell(way.way), wordsCell('spare'), ...Array.from({ length: 5 }, () => wordsCell(''))], null, 'gone'),
     ]
   return way.circuits.map(circuit =>
     row([
       wordsCell(way.way),
       wordsCell([circuitLink(scope, circuit)]),
       heldCell(scope, circuit.fuse?.rating ?? null),
+      wordsCell(circuit.fuse?.rating == null ? '' : (fuseColour(circuit.fuse.rating.value, circuit.fuse.type) ?? '')),
       heldCell(scope, circuit.load),
       conductorCell(circuit.feed),
       wordsCell(way.state === 'used' ? '' : way.state === 'shared' ? 'shared way' : way.state),

@@ -99,7 +99,7 @@ function sideCells(scope: PageScope, pin: PinWire | null): Cell[] {
   const carries = pin.carries === null ? [] : [look('said', pin.carries)]
   return [
     conductorCell(pin),
-    wordsCell(pin.to ?? ''),
+    wordsCell([plain(pin.to ?? '')], pin.terminal === null ? [] : [look('muted', pin.terminal)]),
     carries.length === 0 ? wordsCell(circuit) : wordsCell(carries, circuit),
   ]
 }

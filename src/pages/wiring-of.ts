@@ -1,4 +1,5 @@
 import type { AsBuiltRecord } from '../record/record.ts'
+import type { Half } from '../wiring/pair-connectors.ts'
 import type { DrawingLinks, WiringDrawing } from '../wiring/svg.ts'
 import { readWiring, type Wiring } from '../wiring/wiring.ts'
 import type { Inline } from './cells.ts'
@@ -33,3 +34,7 @@ export function drawingLinks(scope: PageScope): DrawingLinks {
 export function wiringPart(drawing: WiringDrawing, caption: string | readonly Inline[] = []): PartOfPage {
   return { kind: 'wiring', drawing, caption: typeof caption === 'string' ? [plain(caption)] : caption }
 }
+
+/** Every half of every connector. */
+export const halvesOf = (scope: PageScope): Half[] =>
+  wiringOf(scope).pairs.flatMap(({ left, right }) => (right === null ? [left] : [left, right]))

@@ -8,9 +8,11 @@ import type { Page } from './site-data.ts'
 import { words } from './tables.ts'
 import { earthsPart, fuseBoxPart, supplyPart } from './wiring-boxes.ts'
 import { connectorsPart } from './wiring-connectors.ts'
+import { vehicleRules } from './wiring-laying.ts'
 import { loomPart } from './wiring-looms.ts'
 import { wiringOf } from './wiring-of.ts'
 import { coloursPart, numbersPart, schedulePart } from './wiring-schedule.ts'
+import { terminalsPart } from './wiring-terminals.ts'
 
 /** The wiring appendix: supply, schedule, fuse boxes way by way, connectors pin by pin, looms, earth points, indexes. */
 export function makeWiringPage(atlas: Atlas): Page {
@@ -43,8 +45,10 @@ export function makeWiringPage(atlas: Atlas): Page {
       ...connectorsPart(scope).map(parts => wideRow(...parts)),
       ...wiring.looms.map(loom => wideRow(...loomPart(scope, loom))),
       wideRow(...earthsPart(scope)),
+      textRow(...(circuits.length === 0 ? [] : vehicleRules())),
       wideRow(...coloursPart(scope)),
       wideRow(...numbersPart(scope)),
+      wideRow(...terminalsPart(scope)),
     ],
   })
 }

@@ -7,14 +7,18 @@ import { type PageScope, pageScope } from './page-scope.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page } from './site-data.ts'
 import { heading, words } from './tables.ts'
-import { branchesPart, cutTable, drumTable, loomWords } from './wiring-looms.ts'
+import { cutTable } from './wiring-cuts.ts'
+import { drumTable, terminalTable } from './wiring-drums.ts'
+import { layingTable } from './wiring-laying.ts'
+import { branchesPart, loomWords } from './wiring-looms.ts'
 import { wiringOf, wiringPart } from './wiring-of.ts'
+import { tailsRow } from './wiring-tails.ts'
 
 const caution =
   'Disconnect the battery first. Use the crimping tool that the terminal’s maker names, and pull every crimp before it goes in. Local rules and licensed practice decide.'
 
 const notTold =
-  'What these sheets cannot tell, since no note does: which terminal goes on which end, and how far apart branches lie where no length stands. Measure those on the vehicle, and write them down.'
+  'What these sheets cannot tell, since no note does: the terminal where it says “terminal not written”, how far apart branches lie where no length stands, and how far along its run a wire is cut for a relay or switch. Look at the vehicle, measure, and write them down.'
 
 /** The sheets that leave the house: the cut list for the bench, the cards for the lids. */
 export function makeWiringSheets(atlas: Atlas): Page[] {
@@ -48,10 +52,13 @@ function cutListPage(atlas: Atlas): Page {
             words('note', loomWords(loom)),
             cutTable(scope, { caption: 'Wires', cuts: loom.cuts, isBench: true }),
             drumTable(loom.cuts),
+            terminalTable(scope, loom.cuts),
+            layingTable(loom),
             ...branchesPart(scope, loom),
           ),
         ),
       ...looseRow(scope, loose),
+      ...tailsRow(scope),
     ],
   })
 }
@@ -63,6 +70,7 @@ function looseRow(scope: PageScope, cuts: Parameters<typeof drumTable>[0]): Page
       heading('In no loom', 'loose'),
       cutTable(scope, { caption: 'Wires', cuts, isBench: true }),
       drumTable(cuts),
+      terminalTable(scope, cuts),
     ),
   ]
 }

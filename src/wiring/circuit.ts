@@ -14,6 +14,8 @@ export interface Conductor {
   readonly to: string
   /** Relays and switches at which it is cut. */
   readonly cutAt: readonly string[]
+  /** What is crimped on either end, in the builder's words; null where no note tells. */
+  readonly terminals: { readonly from: string | null; readonly to: string | null }
 }
 
 export interface Fuse {
@@ -30,6 +32,7 @@ interface Through {
   readonly id: string
   readonly name: string
   readonly partKind: string | null
+  readonly terminal: string | null
 }
 
 /** A circuit as one who wires it reads it. */

@@ -1,7 +1,8 @@
 import type { Circuit } from './circuit.ts'
 import { drawReturn, type WayBack } from './circuit-return.ts'
-import { type Station, stationsOf } from './circuit-stations.ts'
+import { stationsOf } from './circuit-stations.ts'
 import { wrap } from './lettering.ts'
+import type { Station } from './station.ts'
 import {
   circle,
   type DrawingLinks,

@@ -102,9 +102,10 @@ function placeWires(circuits: readonly Circuit[], start: number): PlacedWire[] {
   })
 }
 
-function ratingLines({ ratings, state }: FuseWay): string[] {
+/** The rating, and below it the colour of the fuse's body. */
+function ratingLines({ ratings, colours, state }: FuseWay): string[] {
   if (state === 'spare') return ['spare']
-  const said = ratings.length === 0 ? ['? A'] : ratings.flatMap(text => wrap(text, ratingWidth - 6))
+  const said = ratings.length === 0 ? ['? A'] : [...ratings, ...colours].flatMap(text => wrap(text, ratingWidth - 6))
   return state === 'no such way' ? [...said, ...wrap('no such way', ratingWidth - 6)] : said
 }
 
@@ -158,9 +159,10 @@ function fuse(x: number, y: number): string {
 }
 
 /** What is on a way, in words. */
-export function waySentence({ way, circuits, ratings, state }: FuseWay): string {
+export function waySentence({ way, circuits, ratings, colours, state }: FuseWay): string {
   if (circuits.length === 0) return `Way ${way}: spare.`
-  const rating = ratings.length === 0 ? 'rating not written' : ratings.join(' and ')
+  const colour = colours.length === 0 ? '' : ` (${colours.join(' and ')})`
+  const rating = ratings.length === 0 ? 'rating not written' : `${ratings.join(' and ')}${colour}`
   const names = circuits.map(({ name, number, feed }) => `${name} (${number}, ${wireWords(feed)})`).join('; ')
   return `Way ${way}: ${rating}, ${names}${state === 'no such way' ? '; the box has no such way' : ''}${state === 'shared' ? '; shared' : ''}.`
 }

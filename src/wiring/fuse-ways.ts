@@ -1,6 +1,7 @@
 import type { AsBuiltRecord } from '../record/record.ts'
-import { type Circuit, isThere } from './circuit.ts'
+import { type Circuit, type Fuse, isThere } from './circuit.ts'
 import { hasWay } from './circuit-doubts.ts'
+import { fuseColour } from './fuse-colours.ts'
 import { endName } from './standing.ts'
 
 export interface FuseWay {
@@ -8,6 +9,8 @@ export interface FuseWay {
   readonly circuits: readonly Circuit[]
   /** The ratings as written, each once: one where all agree. */
   readonly ratings: readonly string[]
+  /** What colour the fuses of these ratings have, each once. */
+  readonly colours: readonly string[]
   readonly state: 'used' | 'spare' | 'shared' | 'no such way'
 }
 
@@ -29,7 +32,8 @@ export function listFuseBoxes(record: AsBuiltRecord, circuits: readonly Circuit[
     const ways = box.used.map(({ way, circuits: ids }): FuseWay => {
       const here = known(ids)
       const ratings = [...new Set(here.flatMap(({ fuse }) => fuse?.rating?.value.text ?? []))]
-      return { way, circuits: here, ratings, state: stateOf(here.length, hasWay(box.ways, way)) }
+      const colours = [...new Set(here.flatMap(({ fuse }) => colourOf(fuse) ?? []))]
+      return { way, circuits: here, ratings, colours, state: stateOf(here.length, hasWay(box.ways, way)) }
     })
     return {
       id: box.id,
@@ -40,6 +44,9 @@ export function listFuseBoxes(record: AsBuiltRecord, circuits: readonly Circuit[
     }
   })
 }
+
+const colourOf = (fuse: Fuse | null): string | null =>
+  fuse?.rating == null ? null : fuseColour(fuse.rating.value, fuse.type)
 
 function stateOf(circuits: number, exists: boolean): FuseWay['state'] {
   if (!exists) return 'no such way'

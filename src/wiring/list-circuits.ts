@@ -2,6 +2,7 @@ import { quantityAt } from '../record/lookups.ts'
 import type { AsBuiltRecord, Thing } from '../record/record.ts'
 import type { Circuit, Conductor, Fuse } from './circuit.ts'
 import { doubtsOf } from './circuit-doubts.ts'
+import { endTerminals, terminalOf } from './end-terminals.ts'
 import { endName, listAt, partOf, textAt } from './standing.ts'
 import { wireLook } from './wire-look.ts'
 
@@ -31,9 +32,15 @@ function readCircuit(record: AsBuiltRecord, thing: Thing, number: string): Circu
   const feeds = text('feeds')
   const earth = text('earth')
   const route = listAt(thing, 'route').map(stop => endName(record, stop))
-  const through = listAt(thing, 'through').map(
-    id => partOf(record, id) ?? { id, name: endName(record, id), partKind: null },
-  )
+  const through = listAt(thing, 'through').map(id => {
+    const part = partOf(record, id)
+    return {
+      id,
+      name: part?.name ?? endName(record, id),
+      partKind: part?.partKind ?? null,
+      terminal: terminalOf(part),
+    }
+  })
   const whole = {
     id: thing.id,
     name: thing.name,
@@ -57,7 +64,14 @@ function readCircuit(record: AsBuiltRecord, thing: Thing, number: string): Circu
     joints: quantityAt(thing, 'joints'),
   }
   const ends = endsOf(record, whole)
-  const feed = conductor(thing, 'cable', { number, ...ends, loom: whole.loom, cutAt: through.map(({ name }) => name) })
+  const { from, to, earth: atEarth } = endTerminals(record, thing)
+  const feed = conductor(thing, 'cable', {
+    number,
+    ...ends,
+    loom: whole.loom,
+    cutAt: through.map(({ name }) => name),
+    terminals: { from, to },
+  })
   const back =
     whole.return === 'cable'
       ? conductor(thing, 'return', {
@@ -66,6 +80,7 @@ function readCircuit(record: AsBuiltRecord, thing: Thing, number: string): Circu
           to: whole.earth?.name ?? 'battery, negative',
           loom: text('return.loom') ?? whole.loom,
           cutAt: [],
+          terminals: { from: to, to: atEarth },
         })
       : null
   const circuit = { ...whole, feed, back }
@@ -103,7 +118,7 @@ function endsOf(
 function conductor(
   thing: Thing,
   key: 'cable' | 'return',
-  rest: Pick<Conductor, 'number' | 'from' | 'to' | 'loom' | 'cutAt'>,
+  rest: Pick<Conductor, 'number' | 'from' | 'to' | 'loom' | 'cutAt' | 'terminals'>,
 ): Conductor {
   return {
     ...rest,

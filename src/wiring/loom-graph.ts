@@ -1,6 +1,7 @@
 import { bundleDiameterMm, cableDiameterMm } from './bundle-diameter.ts'
-import type { Circuit, Conductor } from './circuit.ts'
+import type { Conductor } from './circuit.ts'
 import { boxLines, type Graph, type GraphEdge, labelLines } from './graph.ts'
+import { lengthsBetween, stopsAlong } from './loom-lengths.ts'
 import type { Loom } from './looms.ts'
 import { capital } from './standing.ts'
 import { metres } from './wire-words.ts'
@@ -8,9 +9,9 @@ import { metres } from './wire-words.ts'
 /** A loom as stops and the lengths between them: how many wires lie in each, how thick it is, how long where the notes tell. */
 export function loomGraph(loom: Loom): Graph {
   const runs = loom.members.flatMap(circuit =>
-    circuit.feed.loom === loom.id ? [{ wire: circuit.feed, stops: stopsOf(circuit) }] : [],
+    circuit.feed.loom === loom.id ? [{ wire: circuit.feed, stops: stopsAlong(circuit) }] : [],
   )
-  const reached = lengthsTo(loom.members)
+  const reached = lengthsBetween(loom.members)
   const sections = new Map<string, { from: string; to: string; wires: Conductor[] }>()
   for (const { wire, stops } of runs)
     for (const [index, to] of stops.slice(1).entries()) {
@@ -25,27 +26,6 @@ export function loomGraph(loom: Loom): Graph {
     nodes: names.map(name => ({ id: name, look: 'stop', lines: boxLines(capital(name)), leads: null })),
     edges: [...sections.values()].map((section, index) => sectionEdge(section, index, reached)),
   }
-}
-
-/** The stops of a circuit in order, each once: from its box by its route to its load. */
-function stopsOf({ route, feed }: Circuit): string[] {
-  const from = feed.from.replace(/, way .*$/, '')
-  const stops = route.length === 0 ? [from, feed.to] : route
-  const whole = route.length > 0 && stops[0] !== from && !stops.includes(from) ? [from, ...stops] : stops
-  const distinct = whole.filter((stop, index) => whole.indexOf(stop) === index)
-  return distinct.length > 1 ? distinct : [...distinct, `${feed.to}, end`]
-}
-
-/** How far a stop is from the start of a route, where a circuit of known length ends at it. */
-function lengthsTo(members: readonly Circuit[]): ReadonlyMap<string, number> {
-  const found = new Map<string, number>()
-  for (const circuit of members) {
-    const [start, end] = [stopsOf(circuit)[0], stopsOf(circuit).at(-1)]
-    const length = circuit.feed.length?.value.si
-    if (length !== null && length !== undefined && start !== undefined && end !== undefined)
-      found.set(JSON.stringify([start, end]), length)
-  }
-  return found
 }
 
 function sectionEdge(

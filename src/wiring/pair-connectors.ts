@@ -1,6 +1,7 @@
 import type { Quantity } from '../quantities/quantity.ts'
 import { quantityAt } from '../record/lookups.ts'
 import type { AsBuiltRecord, Connector, Held } from '../record/record.ts'
+import { terminalOf } from './end-terminals.ts'
 import { inOrderOfNaming } from './list-circuits.ts'
 import { partOf, textAt } from './standing.ts'
 import { type WireLook, wireLook } from './wire-look.ts'
@@ -17,6 +18,8 @@ export interface PinWire {
   readonly carries: string | null
   readonly circuit: string | null
   readonly meets: string | null
+  /** What is crimped on it: as the way says, else as its connector or the connector's part does. */
+  readonly terminal: string | null
 }
 
 /** One half of a pair. */
@@ -99,6 +102,7 @@ function halfOf(record: AsBuiltRecord, connector: Connector, number: string): Ha
       carries: text('carries'),
       circuit: text('circuit'),
       meets: text('meets'),
+      terminal: text('terminal') ?? terminalOf(connector) ?? terminalOf(part),
     }
   })
   return { id: connector.id, name: connector.name, number, pins, ways, mates: connector.mates }

@@ -68,7 +68,7 @@ export function leading(href: string | null, title: string, ...children: readonl
     : tag('a', { href }, tag('title', {}, escaped(title)), ...children)
 }
 
-/** A wire along these points: a case, its own colour, its tracer as bands. A wire of unknown colours is an empty case, dashed. */
+/** A wire along these points: a case, its own colour, its tracer as bands, each with an edge on paper. A wire of unknown colours is an empty case, dashed. */
 export function wire(points: readonly Point[], look: Pick<WireLook, 'ground' | 'band'>): string {
   const d = points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${tenth(x)} ${tenth(y)}`).join('')
   const ground = look.ground ?? 'unknown'
@@ -77,7 +77,7 @@ export function wire(points: readonly Point[], look: Pick<WireLook, 'ground' | '
     { class: 'wire' },
     stroke('w case', d),
     stroke(`w ${ground}`, d),
-    ...(look.band === null ? [] : [stroke(`w band ${look.band}`, d)]),
+    ...(look.band === null ? [] : [stroke('w edge', d), stroke(`w band ${look.band}`, d)]),
   )
 }
 

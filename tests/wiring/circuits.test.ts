@@ -164,7 +164,9 @@ describe('a circuit is drawn from its source to its load and back', () => {
     expect(svg).toContain(
       '<a href="../circuits/one/index.html"><title>W1, 1 mm² green/purple, 4.8 m</title><g class="wire"><path class="w case"',
     )
-    expect(svg).toMatch(/<path class="w green" d="[^"]+"\/><path class="w band violet"/)
+    expect(svg).toMatch(
+      /<path class="w green" d="[^"]+"\/><path class="w edge" d="[^"]+"\/><path class="w band violet"/,
+    )
     expect(svg).toContain('>W1, 1\u00a0mm²</text><text class="wl" x="118" y="148">green/purple, 4.8\u00a0m</text>')
   })
 })

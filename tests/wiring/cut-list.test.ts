@@ -1,7 +1,9 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { wiringCsv } from '../../src/exports/wiring-csv.ts'
+import type { PublishableRecord } from '../../src/editions/publishable.ts'
+import { tableCsv } from '../../src/exports/csv.ts'
+import { wiringTables } from '../../src/exports/tables/wiring-tables.ts'
 import { cutLength, listCuts, sumDrums } from '../../src/wiring/cut-list.ts'
 import { readWiring } from '../../src/wiring/wiring.ts'
 import { anyVehicle, foldVehicle, type MadeCircuit } from './vehicle.ts'
@@ -79,14 +81,30 @@ describe('the drums of a cut list', () => {
   })
 })
 
-describe('the sheets as CSV', () => {
+describe('the tables of the wiring as CSV', () => {
   // Read back by csv-parse, which keeps to RFC 4180.
-  const read = (path: string, circuits: Record<string, MadeCircuit>): Record<string, string>[] => {
-    const file = wiringCsv(
-      foldVehicle({ circuits, connectors: { plug: { pins: { 1: { wire: 'red, thick', to: '=HYPERLINK("x")' } } } } }),
-    ).find(known => known.path === path)
-    return parse(String(file?.content), { bom: true, columns: true })
+  const read = (name: string, circuits: Record<string, MadeCircuit>): Record<string, string>[] => {
+    const record = foldVehicle({
+      circuits,
+      connectors: { plug: { pins: { 1: { wire: 'red, thick', to: '=HYPERLINK("x")' } } } },
+    })
+    const table = wiringTables(record as PublishableRecord).find(known => known.name === name)
+    if (table === undefined) throw new Error(`Unexpected \`${name}\`, expected the name of a table`)
+    return parse(tableCsv(table), { bom: true, columns: true })
   }
+
+  test('are one set, each once', () => {
+    expect(wiringTables(foldVehicle({ circuits: {} }) as PublishableRecord).map(({ name }) => name)).toEqual([
+      'circuits',
+      'connectors',
+      'pins',
+      'cut-list',
+      'fuse-ways',
+      'looms',
+      'earth-points',
+      'volumes',
+    ])
+  })
 
   test('hold a row for each circuit, wire and way', () => {
     const circuits = {
@@ -101,21 +119,19 @@ describe('the sheets as CSV', () => {
       },
     }
     expect(
-      read('wiring/schedule.csv', circuits).map(row => [row.wire, row.feeds, row.size, row['colour code'], row.length]),
+      read('circuits', circuits).map(row => [row.wire, row.feeds, row['cable area'], row['colour code'], row.length]),
     ).toEqual([['W1', 'a "lamp", rear', '1 mm²', 'GNYE', '1 m']])
-    expect(
-      read('wiring/cut-list.csv', circuits).map(row => [row.loom, row.wire, row['length m'], row['cut to m']]),
-    ).toEqual([
+    expect(read('cut-list', circuits).map(row => [row.loom, row.wire, row['length m'], row['cut to m']])).toEqual([
       ['Left loom', 'W1R', '0.5', '0.72'],
       ['Left loom', 'W1', '1', '1.23'],
     ])
-    expect(read('wiring/connectors.csv', circuits).map(row => [row.connector, row.way, row.colour])).toEqual([
-      ['plug', '1', 'red, thick'],
-    ])
+    expect(
+      read('pins', circuits).map(row => [row.wire, row.connector, row.pin, row['wire colour'], row.stands]),
+    ).toEqual([['X1/1', 'plug', '1', 'red, thick', 'unmated']])
   })
 
   test('defuse what a spreadsheet would take for a formula', () => {
-    expect(read('wiring/schedule.csv', { lamp: { feeds: '=1+1' } })[0]?.feeds).toBe("'=1+1")
-    expect(read('wiring/connectors.csv', {})[0]?.to).toBe('\'=HYPERLINK("x")')
+    expect(read('circuits', { lamp: { feeds: '=1+1' } })[0]?.feeds).toBe("'=1+1")
+    expect(read('pins', {})[0]?.to).toBe('\'=HYPERLINK("x")')
   })
 })

@@ -124,11 +124,11 @@ describe('a fuse box', () => {
       odd: { box: 'rear-box', rating: '5 A' },
     }).fuseBoxes.filter(({ id }) => id === 'rear-box')
     expect(box === undefined ? [] : drawFuseBox(box, links).says).toEqual([
-      'Way 1: 5 A, lamp (W1, 1 mm² red).',
+      'Way 1: 5 A (tan), lamp (W1, 1 mm² red).',
       'Way 2: spare.',
-      'Way 3: 10 A and 15 A, pump (W2, 2.5 mm² blue/white); horn (W3, size and colour not written); shared.',
+      'Way 3: 10 A and 15 A (red and blue), pump (W2, 2.5 mm² blue/white); horn (W3, size and colour not written); shared.',
       'Way 4: spare.',
-      'Way 9: 5 A, fan (W4, 4 mm² “puce”, no known colour); the box has no such way.',
+      'Way 9: 5 A (tan), fan (W4, 4 mm² “puce”, no known colour); the box has no such way.',
       'odd names no way.',
     ])
   })
