@@ -1,14 +1,18 @@
 import type { Aspect, Check, Count, Offender } from './check.ts'
-import { symbolsNeeded, workIfWhole, workWhatIsThere } from './formula.ts'
+import { symbolsNeeded, workWhatIsThere } from './formula.ts'
 import { statedLeaf } from './leaf.ts'
+import type { Limit } from './limit.ts'
 import { Notebook } from './notebook.ts'
 import { plainOf } from './plain.ts'
 import { propagateTerm, type Worked } from './propagate.ts'
 import { Reading } from './reading.ts'
-import { type ResolvedLimit, resolveLimit } from './resolve-limit.ts'
-import { type Scope, withNotebook } from './scope.ts'
+import { resolveLimit } from './resolve-limit.ts'
+import type { Scope } from './scope.ts'
+import type { ResolvedLimit } from './standing-limit.ts'
 import type { Term } from './term.ts'
+import { dimensionOf } from './unit.ts'
 import { type Weighed, weigh } from './weigh.ts'
+import { remarkBeside, workBeside } from './work-beside.ts'
 
 /** One answer, worked out and weighed, before it is worded. */
 export interface Answer {
@@ -24,29 +28,54 @@ export interface Answer {
   readonly limit: ResolvedLimit | null
   readonly weighed: Weighed
   readonly beside: readonly Term[]
+  /** Where something is missing and what is known fails already: the answer without what is missing. */
+  readonly already: Answer | null
 }
 
 /** Answers a check's question for one subject, in one aspect where it has several. */
 export function answer(check: Check, aspect: string | null, scope: Scope): Answer {
+  for (const note of check.notes ?? []) scope.notebook.note(note)
   const reading = new Reading(check, scope)
   const { formula, limit: stated } = partOf(check, aspect)
-  for (const note of check.notes ?? []) scope.notebook.note(note)
   const count = check.compute === undefined ? null : countOf(check, reading)
   const term = formula === null ? countTerm(count) : formulaTerm(formula, reading)
   reading.readLimit(stated)
-  const words = reading.words(stated?.by)
   const faults = faultsOf(check, reading)
   const result = resultOf(term, scope)
-  const limit = resolveLimit(stated, {
-    check: check.id,
-    scope,
-    words,
+  const limit = limitFor(stated, result, reading)
+  const weighed = failIf(faults, weigh(result, limit, scope.leavesOut ? new Notebook() : scope.notebook))
+  remarkBeside(check, reading)
+  if (result !== null && weighed.verdict !== 'missing')
+    for (const note of check.afterword?.({ aspect, nearest: weighed.nearest, ...result }, scope) ?? [])
+      scope.notebook.note(note)
+  const beside = workBeside(check, reading)
+  let known: Answer | null | undefined
+  return {
+    ...{ check, scope, aspect, result, count, faults, limit, weighed, beside },
+    get already() {
+      // Worked out where it is worded only: sizes that are merely tried have no words.
+      known ??= weighed.verdict === 'missing' ? failsAlready(check, aspect, scope) : null
+      return known
+    },
+  }
+}
+
+function limitFor(stated: Limit | null, result: Answer['result'], reading: Reading): ResolvedLimit | null {
+  return resolveLimit(stated, {
+    check: reading.check.id,
+    scope: reading.scope,
+    words: reading.words(stated?.by),
     symbols: reading.symbols,
     result: result?.worked ?? null,
+    dimension: result === null ? null : dimensionOf(result.term.unit),
   })
-  const weighed = failIf(faults, weigh(result, limit, scope.notebook))
-  remarkOf(check, reading)
-  return { check, scope, aspect, result, count, faults, limit, weighed, beside: besideOf(check, reading) }
+}
+
+/** The answer that leaves out what is missing, if it fails: whatever the missing figures turn out to be, they can only add to it. */
+function failsAlready(check: Check, aspect: string | null, scope: Scope): Answer | null {
+  if (check.onlyWorsens === undefined || scope.leavesOut === true) return null
+  const known = answer(check, aspect, { ...scope, notebook: new Notebook(), leavesOut: true })
+  return known.weighed.verdict === 'fail' ? known : null
 }
 
 function partOf(check: Check, aspect: string | null): { formula: Aspect['formula'] | null; limit: Aspect['limit'] } {
@@ -101,40 +130,3 @@ function faultsOf(check: Check, reading: Reading): readonly Offender[] {
 
 const failIf = (faults: readonly Offender[], weighed: Weighed): Weighed =>
   faults.length === 0 || weighed.verdict === 'missing' ? weighed : { ...weighed, verdict: 'fail' }
-
-/** Lines that stand beside the answer, each where all that it needs is there. What they lack is not missing. */
-function besideOf(check: Check, reading: Reading): Term[] {
-  const { notebook } = reading.scope
-  if (check.beside === undefined || notebook.missing.length > 0) return []
-  const attempt = new Notebook()
-  const aside = new Reading(check, withNotebook(reading.scope, attempt))
-  const lines = check.beside
-  const terms = lines
-    .map((_, at) => workIfWhole(lines.slice(0, at + 1), symbol => aside.term(symbol)))
-    .filter(term => term !== null)
-  if (terms.length > 0) notebook.takeOver(withoutMissing(attempt))
-  return terms
-}
-
-function withoutMissing(attempt: Notebook): Notebook {
-  attempt.missing.length = 0
-  return attempt
-}
-
-/** A sentence about values that the answer does not turn on, where all of them are there. */
-function remarkOf(check: Check, reading: Reading): void {
-  const { notebook } = reading.scope
-  if (check.remark === undefined || notebook.missing.length > 0) return
-  const attempt = new Notebook()
-  const aside = new Reading(check, withNotebook(reading.scope, attempt))
-  const values: Record<string, { value: number; uncertainty: number }> = {}
-  for (const symbol of check.remark.of) {
-    const term = aside.term(symbol)
-    if (term === null || term === 'absent' || !('type' in term)) return
-    values[symbol] = propagateTerm(term)
-  }
-  const sentence = check.remark.say(values)
-  if (sentence === null) return
-  notebook.takeOver(attempt)
-  notebook.note(sentence)
-}

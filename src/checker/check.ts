@@ -1,8 +1,11 @@
 import type { FormulaLine } from './formula.ts'
 import type { Given, Inputs } from './input.ts'
+import type { Comparison } from './judge.ts'
 import type { Limit } from './limit.ts'
+import type { Worked } from './propagate.ts'
 import type { Scope } from './scope.ts'
 import type { SubjectSource } from './subjects.ts'
+import type { Term } from './term.ts'
 
 /** Where a formula or a limit is from: the title, and its page, section or clause. */
 export interface Source {
@@ -48,6 +51,15 @@ export interface Count {
   readonly notes?: readonly string[]
 }
 
+/** How an answer came out, for what is said after it. */
+export interface Outcome {
+  readonly aspect: string | null
+  readonly term: Term
+  readonly worked: Worked
+  /** The end of the limit that decided; null for a working. */
+  readonly nearest: Comparison | null
+}
+
 /** A check as its file states it. */
 export interface CheckSpec<I extends Inputs = Inputs> {
   /** The name of its file. */
@@ -64,10 +76,12 @@ export interface CheckSpec<I extends Inputs = Inputs> {
   readonly aspects?: Readonly<Record<string, Aspect>>
   /** One answer by counting offenders. Pure: it sees SI numbers and words. */
   readonly compute?: (given: Given<I>) => Count
-  /** Lines worked beside the answer, which move no verdict: what the blocked fan would draw. */
   /** What fails a check by a formula whatever its figure: circuits on one way that name different fuses. Its inputs are then all needed. */
   readonly alsoFails?: (given: Given<I>) => readonly Offender[]
+  /** Lines worked beside the answer, which move no verdict: what the blocked fan would draw. */
   readonly beside?: readonly FormulaLine[]
+  /** Symbols that can only bring the result nearer to failing: where one is missing, the rest may fail already, and that is said. */
+  readonly onlyWorsens?: readonly string[]
   /** A sentence about some symbols' values, in SI, that moves no verdict; null for none. */
   readonly remark?: {
     readonly of: readonly string[]
@@ -75,6 +89,8 @@ export interface CheckSpec<I extends Inputs = Inputs> {
       values: Readonly<Record<string, { readonly value: number; readonly uncertainty: number }>>,
     ) => string | null
   }
+  /** Sentences about how the answer came out, which move no verdict. */
+  readonly afterword?: (outcome: Outcome, scope: Scope) => readonly string[]
   /** Sizes to try in place of what is fitted where it does not pass, by the unit in which that is written: the next cable. */
   readonly whatIf?: {
     readonly of: readonly [string, ...string[]]

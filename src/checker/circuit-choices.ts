@@ -1,10 +1,10 @@
 import type { FactValue } from '../facts/fact.ts'
-import { plainReading, type Quantity } from '../quantities/quantity.ts'
-import { readOneQuantity } from '../quantities/read-one-quantity.ts'
-import { latest, quantityAt } from '../record/lookups.ts'
+import type { Quantity } from '../quantities/quantity.ts'
+import { quantityAt } from '../record/lookups.ts'
 import type { AsBuiltRecord, Held, Thing } from '../record/record.ts'
 import { answer } from './answer.ts'
 import type { Check } from './check.ts'
+import { fusesLike, nextTo } from './next-sizes.ts'
 import { Notebook } from './notebook.ts'
 import { isWorthAsking } from './run-checks.ts'
 import type { CheckSubject, Scope } from './scope.ts'
@@ -24,21 +24,49 @@ export interface CircuitChoice {
   readonly answers: readonly ChoiceAnswer[]
 }
 
-// Ratings in amperes: blade fuses by ISO 8820-3, bolted strip fuses by ISO 8820-5, as makers list them.
-const bladeFuses = [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40]
-const stripFuses = [30, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 250, 300, 400, 500]
+/** What a check that is asked of a circuit says of it as it stands. */
+interface Asked {
+  readonly check: Check
+  readonly subject: CheckSubject
+  readonly answers: readonly ChoiceAnswer[]
+}
 
-/** One size down, the one fitted and two up, of the cable and of the fuse, each asked of a record that differs in that only. */
-export function whatIf(record: AsBuiltRecord, checks: readonly Check[], circuit: Thing): CircuitChoice[] {
-  const asked = checks.flatMap(check => subjectsOf(record, check, circuit))
-  const choice = (what: CircuitChoice['what'], fitted: Quantity, size: Quantity): CircuitChoice => {
-    const changed = size === fitted ? record : withSize(record, circuit, { what, size })
-    const thing = changed.circuits.find(({ id }) => id === circuit.id) ?? circuit
-    const answers = asked.flatMap(({ check, subject }) =>
-      answersOf(check, { record: changed, subject: { ...subject, thing } }),
-    )
-    return { what, said: size.text, isFitted: size === fitted, answers }
+/** For each circuit: one size down, the one fitted and two up, of the cable and of the fuse. `verdicts`: what was found as it stands. */
+export function whatIfEach(
+  record: AsBuiltRecord,
+  checks: readonly Check[],
+  verdicts: readonly Verdict[],
+): ReadonlyMap<string, CircuitChoice[]> {
+  const known = new Map<string, ChoiceAnswer[]>()
+  for (const { check, subject, aspect, verdict, result, limit } of verdicts) {
+    const key = `${check} ${subject}`
+    known.set(key, [...(known.get(key) ?? []), { check, aspect, verdict, result, limit }])
   }
+  const asked = new Map<string, Asked[]>()
+  for (const check of checks.filter(({ subject }) => subject.kind === 'circuit'))
+    for (const { subject } of check.subject.find(record)) {
+      const isWorth = isWorthAsking(check.worthAsking, { record, subject, notebook: new Notebook() })
+      const answers = isWorth ? (known.get(`${check.id} ${subject.id}`) ?? answersOf(check, { record, subject })) : []
+      asked.set(subject.id, [...(asked.get(subject.id) ?? []), { check, subject, answers }])
+    }
+  return new Map(record.circuits.map(circuit => [circuit.id, choicesOf(record, circuit, asked.get(circuit.id) ?? [])]))
+}
+
+/** The same for one circuit, each size asked of a record that differs in that only. */
+export function whatIf(record: AsBuiltRecord, checks: readonly Check[], circuit: Thing): CircuitChoice[] {
+  return whatIfEach({ ...record, circuits: record.circuits }, checks, []).get(circuit.id) ?? []
+}
+
+function choicesOf(record: AsBuiltRecord, circuit: Thing, asked: readonly Asked[]): CircuitChoice[] {
+  const choice = (what: Part, fitted: Quantity, size: Quantity): CircuitChoice => ({
+    what,
+    said: size.text,
+    isFitted: size === fitted,
+    answers:
+      size === fitted
+        ? asked.flatMap(({ answers }) => answers)
+        : answersWith(withSize(record, circuit, { what, size }), { what, circuit, asked }),
+  })
   const [cable, fuse] = [quantityAt(circuit, 'cable.area')?.value, quantityAt(circuit, 'fuse.rating')?.value]
   return [
     ...(cable === undefined
@@ -48,9 +76,29 @@ export function whatIf(record: AsBuiltRecord, checks: readonly Check[], circuit:
   ]
 }
 
-function subjectsOf(record: AsBuiltRecord, check: Check, { id }: Thing): { check: Check; subject: CheckSubject }[] {
-  if (check.subject.kind !== 'circuit') return []
-  return check.subject.find(record).flatMap(({ subject }) => (subject.id === id ? [{ check, subject }] : []))
+/** A check that reads nothing of what was changed says what it said. */
+function answersWith(
+  changed: AsBuiltRecord,
+  { what, circuit, asked }: { what: Part; circuit: Thing; asked: readonly Asked[] },
+): ChoiceAnswer[] {
+  const thing = changed.circuits.find(({ id }) => id === circuit.id) ?? circuit
+  return asked.flatMap(({ check, subject, answers }) =>
+    standsOn(check, what) ? answersOf(check, { record: changed, subject: { ...subject, thing } }) : answers,
+  )
+}
+
+type Part = CircuitChoice['what']
+
+/** What a circuit's other size changes: the figures that take it, and those that were true of the fitted one only. */
+const changedBy: Readonly<Record<Part, { readonly sized: readonly string[]; readonly gone: readonly string[] }>> = {
+  cable: { sized: ['cable.area', 'return.area'], gone: ['cable.rating', 'return.rating'] },
+  fuse: { sized: ['fuse.rating'], gone: ['fuse.let-through', 'fuse.clears'] },
+}
+
+/** Whether a check reads what a choice changes, by what its inputs say that they read. */
+function standsOn({ inputs }: Check, what: Part): boolean {
+  const keys = [...changedBy[what].sized, ...changedBy[what].gone].map(key => `circuit/${key}`)
+  return Object.values(inputs).some(({ reads }) => reads.some(path => keys.includes(path)))
 }
 
 /** What a check says of a circuit, in each of its aspects; nothing where it is not worth asking. */
@@ -63,35 +111,13 @@ function answersOf(check: Check, ground: Pick<Scope, 'record' | 'subject'>): Cho
     .map(aspect => bareAnswer(answer(check, aspect, scope())))
 }
 
-function fusesLike(circuit: Thing, fuse: Quantity): string[] {
-  const type = latest(circuit, 'fuse.type')?.value
-  const isStrip = type?.type === 'words' ? !/blade/i.test(type.words.text) : (fuse.si ?? 0) > 40
-  return fuse.unit === 'A' ? (isStrip ? stripFuses : bladeFuses).map(amperes => `${amperes} A`) : []
-}
-
-function nextTo(fitted: Quantity, sizes: readonly string[]): Quantity[] {
-  const read = sizes.flatMap(text => readOneQuantity(text, plainReading) ?? [])
-  const bySize = [...read].sort((one, other) => (one.si ?? 0) - (other.si ?? 0))
-  const own = fitted.si
-  if (own === null) return []
-  const less = bySize.filter(({ si }) => si !== null && si < own * (1 - 1e-9))
-  const more = bySize.filter(({ si }) => si !== null && si > own * (1 + 1e-9))
-  return [...less.slice(-1), fitted, ...more.slice(0, 2)]
-}
-
 /** A thicker cable goes there and back, and its maker's rating was another cable's. */
 function withSize(
   record: AsBuiltRecord,
   circuit: Thing,
-  { what, size }: { what: 'cable' | 'fuse'; size: Quantity },
+  { what, size }: { what: Part; size: Quantity },
 ): AsBuiltRecord {
-  const [sized, gone] =
-    what === 'fuse'
-      ? [['fuse.rating'], ['fuse.let-through', 'fuse.clears']]
-      : [
-          ['cable.area', 'return.area'],
-          ['cable.rating', 'return.rating'],
-        ]
+  const { sized, gone } = changedBy[what]
   const changed = { ...circuit.properties }
   for (const key of sized) put(changed, key, { type: 'quantity', quantity: size })
   for (const key of gone) put(changed, key, { type: 'nothing' })

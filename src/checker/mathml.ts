@@ -19,7 +19,7 @@ const thin = '<mspace width="0.17em"/>'
 const narrowNoBreak = '\u202f'
 
 const greek: Readonly<Record<string, string>> = Object.fromEntries(
-  'alpha α beta β gamma γ Delta Δ eta η theta θ kappa κ lambda λ mu μ pi π rho ρ sigma σ tau τ phi φ omega ω'
+  'alpha α beta β gamma γ Delta Δ delta δ eta η theta θ kappa κ lambda λ mu μ pi π rho ρ sigma σ tau τ phi φ omega ω'
     .split(' ')
     .flatMap((word, at, all) => (at % 2 === 0 ? [[word, all[at + 1] ?? '']] : [])),
 )

@@ -20,7 +20,7 @@ export interface Worked {
   readonly high: number
   /** Greatest share first. */
   readonly contributions: readonly Contribution[]
-  /** By leaf: +1 where the result rises with it, −1 where it falls, 0 where it does not move. */
+  /** By leaf: +1 where the result rises with it, −1 where it falls, 0 where it does not move. Worked out when asked for. */
   readonly slopes: ReadonlyMap<string, number>
 }
 
@@ -37,7 +37,9 @@ export function propagateTerm(term: Term, isFrozen: (leaf: Leaf) => boolean = ()
       low: Number.NaN,
       high: Number.NaN,
       contributions: [],
-      slopes: slopesOf(work, leaves),
+      get slopes() {
+        return slopesOf(work, leaves)
+      },
     }
   const byId = new Map(leaves.map(leaf => [leaf.id, leaf]))
   const variance = found.standard ** 2
@@ -53,7 +55,9 @@ export function propagateTerm(term: Term, isFrozen: (leaf: Leaf) => boolean = ()
     low: found.low,
     high: found.high,
     contributions,
-    slopes: slopesOf(work, leaves),
+    get slopes() {
+      return slopesOf(work, leaves)
+    },
   }
 }
 

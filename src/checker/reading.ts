@@ -18,6 +18,10 @@ export class Reading {
     this.#scope = scope
   }
 
+  get check(): Check {
+    return this.#check
+  }
+
   get scope(): Scope {
     return this.#scope
   }
@@ -54,10 +58,15 @@ export class Reading {
 
   /** Reads what these symbols stand for, all of them, so that all that is missing is named; null where one is. */
   terms(symbols: readonly string[]): Terms | null {
-    const found = symbols.map(symbol => [symbol, this.term(symbol)] as const)
+    const found = symbols.map(symbol => [symbol, this.term(symbol) ?? this.#leftOut(symbol)] as const)
     const terms: Record<string, Terms[string]> = {}
     for (const [symbol, term] of found) if (term !== null) terms[symbol] = term
     return Object.keys(terms).length === symbols.length ? terms : null
+  }
+
+  /** Where it is asked whether the known part fails already, what could only worsen it may be absent. */
+  #leftOut(symbol: string): 'absent' | null {
+    return this.#scope.leavesOut === true && this.#check.onlyWorsens?.includes(symbol) === true ? 'absent' : null
   }
 
   term(symbol: string): Terms[string] | null {

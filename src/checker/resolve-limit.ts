@@ -1,50 +1,14 @@
-import type { Place } from '../findings/place.ts'
-import type { Dimension } from '../quantities/quantity.ts'
-import type { Limit as WrittenLimit } from '../record/record.ts'
 import { statedLeaf } from './leaf.ts'
-import type { Bound, Bounds, Limit, Setter } from './limit.ts'
-import {
-  endOfBound,
-  endOfQuantity,
-  endsOfRequirement,
-  type LimitEnd,
-  type SymbolTable,
-  type WrittenEnds,
-} from './limit-end.ts'
+import type { Bound, Bounds, Limit } from './limit.ts'
+import { endOfBound, endsOfRequirement, type LimitEnd, type SymbolTable } from './limit-end.ts'
 import { lookUp } from './look-up.ts'
+import { overrideOf, writtenLimit } from './override.ts'
 import { propagateTerm } from './propagate.ts'
 import type { Scope } from './scope.ts'
 import { digitsOf, showSi } from './show-figure.ts'
+import type { LimitGround, ResolvedLimit, StandingLimit } from './standing-limit.ts'
+import { leavesOf } from './term.ts'
 import { fromSi, toSi } from './unit.ts'
-
-/** A limit with its ends worked out. Both null: an end is not known. */
-export interface StandingLimit extends WrittenEnds {
-  readonly who: Setter
-  readonly source: string
-  /** In words, where its ends are not known: `3 % of the nominal voltage`. */
-  readonly stated: string
-  /** What the check would hold, and could not work out, is missing. */
-  readonly isWhole: boolean
-  /** Its ends have both uncertainties in them already, so none is taken off again. */
-  readonly isAgreement: boolean
-  /** The path of the requirement that it is. */
-  readonly requirement: string | null
-}
-
-export interface ResolvedLimit {
-  readonly own: StandingLimit
-  readonly override: (StandingLimit & { readonly why: string | null; readonly place: Place }) | null
-  readonly beyond: 'marginal' | null
-}
-
-/** What a limit is resolved with: the check's name, the words by which it differs, its symbols. */
-interface LimitGround {
-  readonly check: string
-  readonly scope: Scope
-  readonly words: string | null
-  readonly symbols: SymbolTable
-  readonly result: { readonly uncertainty: number } | null
-}
 
 /** Works a check's limit out, and that of build.md where it sets another. Null: there is none, and the check is a working. */
 export function resolveLimit(limit: Limit | null, ground: LimitGround): ResolvedLimit | null {
@@ -132,9 +96,19 @@ function stateBounds({ min, max }: Bounds, symbols: SymbolTable): string {
 }
 
 /** From what was measured, both ways by the root of both expanded uncertainties' squares; null where nothing was measured. */
-function agreementOf({ who, source }: Limit, symbol: string, { symbols, result }: LimitGround): StandingLimit | null {
+function agreementOf(
+  { who, source }: Limit,
+  symbol: string,
+  { symbols, result, scope }: LimitGround,
+): StandingLimit | null {
   const measured = symbols.term(symbol)
   if (measured === 'absent' || measured === null || !('type' in measured)) return null
+  const bound = leavesOf(measured).find(leaf => leaf.bound !== null)
+  if (bound !== undefined)
+    scope.notebook.need(
+      bound.path ?? symbol,
+      `${bound.meaning} is only known as ${bound.text ?? 'a bound'}, with which nothing can agree`,
+    )
   const { value, uncertainty } = propagateTerm(measured)
   const within = Math.hypot(uncertainty, result?.uncertainty ?? 0)
   const said = `${showSi(value, measured.unit).text} as measured, within √(U₁² + U₂²)`
@@ -167,45 +141,4 @@ function requiredOf(limit: Limit, { scope }: LimitGround): StandingLimit | null 
     ...plain,
     requirement: requirement.path,
   }
-}
-
-/** What build.md sets in place of the check's own: the subject's goes first, then that of its words, then that of the whole check. */
-function overrideOf(
-  { setting, ...bounds }: Bounds & { readonly setting: Dimension | undefined },
-  own: StandingLimit | null,
-  ground: LimitGround,
-): ResolvedLimit['override'] {
-  const written = writtenLimit(ground, dimension => setting === undefined || dimension !== setting)
-  if (written === null) return null
-  const end = (side: 'min' | 'max'): LimitEnd | null => {
-    const value = written[side]
-    if (value === null) return own?.[side] ?? null
-    const bound = bounds[side] ?? bounds.max ?? bounds.min
-    const shareOf = bound !== undefined && 'share' in bound ? bound.of : null
-    return endOfQuantity({ value, place: written.place, session: null, figure: null }, shareOf, ground.symbols)
-  }
-  const [min, max] = [end('min'), end('max')]
-  return {
-    min,
-    max,
-    who: 'builder',
-    source: written.why ?? 'no reason is given',
-    isWhole: min !== null || max !== null,
-    ...plain,
-    why: written.why,
-    place: written.place,
-  }
-}
-
-/** What build.md sets for a check and a subject in one of its dimensions. */
-export function writtenLimit(
-  { check, scope, words }: Pick<LimitGround, 'check' | 'scope' | 'words'>,
-  accepts: (dimension: Dimension | undefined) => boolean,
-): WrittenLimit | null {
-  const of = (name: string | null): WrittenLimit | undefined =>
-    scope.record.limits
-      .filter(limit => limit.check === check && limit.of === name && accepts((limit.max ?? limit.min)?.dimension))
-      .at(-1)
-  const { kind, id } = scope.subject
-  return of(id) ?? of(`${kind}:${id}`) ?? (words === null ? undefined : of(words)) ?? of(null) ?? null
 }

@@ -7,9 +7,11 @@ import { differenceFromSi, fromSi } from './unit.ts'
 /** One sentence that says how an answer came out, and by how much it is beyond its limit. */
 export function saySentence(answer: Answer, unit: string): { readonly says: string; readonly beyondBy: string | null } {
   const { weighed, scope, result, count } = answer
-  if (weighed.verdict === 'missing' || result === null) {
+  if (result === null || weighed.verdict === 'missing') {
     const paths = scope.notebook.missing.map(({ path }) => path)
-    return { says: `Not in the record: ${paths.join(', ')}.`, beyondBy: null }
+    const lead =
+      answer.already === null ? '' : `Fails already, whatever is missing: ${sayAlready(answer.already, unit)} `
+    return { says: `${lead}Not in the record: ${paths.join(', ')}.`, beyondBy: null }
   }
   if (count !== null) return { says: countSentence(count.count ?? count.offenders.length), beyondBy: null }
   const value = figureWithU(answer, unit)
@@ -17,6 +19,13 @@ export function saySentence(answer: Answer, unit: string): { readonly says: stri
   return answer.faults.length === 0
     ? said
     : { ...said, says: [said.says, ...answer.faults.map(faultSentence)].join(' ') }
+}
+
+/** What is known and fails by itself, in words. */
+function sayAlready(known: Answer, unit: string): string {
+  const { says } = saySentence(known, unit)
+  const found = (known.count?.offenders ?? []).map(faultSentence)
+  return [`with what is known ${says}`, ...found].join(' ')
 }
 
 const faultSentence = ({ path, why }: Offender): string => `${path} ${why}.`

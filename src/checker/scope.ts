@@ -28,6 +28,8 @@ export interface Scope {
   readonly notebook: Notebook
   /** Figures by path that stand in place of what the record holds, where it is asked what if. */
   readonly instead?: ReadonlyMap<string, Quantity>
+  /** What is missing of a sum or a list is left out, where it is asked whether what is known fails already. */
+  readonly leavesOut?: true
 }
 
 /** The same place to read with another subject: the circuit that feeds this one. */

@@ -1,57 +1,42 @@
-import type { Check } from './check.ts'
-import { type FormulaLine, parseLine, symbolsNeeded } from './formula.ts'
 import { type NamePrinter, type Printed, printExpression, printSymbol } from './mathml.ts'
 import type { Notebook } from './notebook.ts'
 import type { Contribution } from './propagate.ts'
-import { showLeaf, showLeafWhole, showSi } from './show-figure.ts'
+import { digitsOnTheWay, inMath, showLeaf, showLeafWhole, showSi } from './show-figure.ts'
 import { type Leaf, leavesOf, type Step, stepsOf, type Term, workOut } from './term.ts'
 import { differenceFromSi, fromSi } from './unit.ts'
-import type { Shown, WorkedContribution, WorkedStep, WorkedValue } from './verdict.ts'
+import type { WorkedContribution, WorkedStep, WorkedValue } from './verdict.ts'
 
-const inMath = ({ mathml, text }: Printed): Shown => ({ mathml: `<math>${mathml}</math>`, text })
-
-const symbolsOnly: NamePrinter = { mode: 'symbols', name: printSymbol, size: () => null }
-
-/** A formula as its check states it, line by line: `r_t = r_20 × (1 + α × (t − 20 °C))`. */
-function showFormula(lines: readonly FormulaLine[]): (Shown & { says: string })[] {
-  return lines.map(line => {
-    const { symbol, expression } = parseLine(line)
-    return { ...inMath(equation(printSymbol(symbol), printExpression(expression, symbolsOnly))), says: line.says }
-  })
-}
-
-/** The formula of a check or of one of its aspects, with the lines by which its inputs may be worked; each once. */
-export function showFormulas(check: Check, aspect: string | null): (Shown & { says: string })[] {
-  const own = (aspect === null ? check.formula : check.aspects?.[aspect]?.formula) ?? []
-  const needed = symbolsNeeded(own)
-  const inputs = Object.values(check.inputs).filter(({ symbol }) => symbol !== null && needed.includes(symbol))
-  const all = [...inputs.flatMap(({ formula }) => formula ?? []), ...own]
-  const shown = new Map(showFormula(all).map(line => [line.text, line]))
-  return [...shown.values()]
-}
-
-/** The lines that lead to a result, with the values put in. A line that only passes a value on is no working. */
-function showSteps(term: Term): WorkedStep[] {
-  return stepsOf(term)
-    .filter(({ expression }) => expression.type !== 'name')
-    .map(showStep)
+/** The lines that lead to a result. A line that only passes a value on is no working. */
+function workingSteps(term: Term): Step[] {
+  return stepsOf(term).filter(({ expression }) => expression.type !== 'name')
 }
 
 /** The lines that lead to several results, each shown once, less those that stand elsewhere already. */
 export function showDistinct(terms: readonly Term[], elsewhere: readonly WorkedStep[] = []): WorkedStep[] {
   const lineOf = ({ symbol, values }: WorkedStep): string => `${symbol.text} = ${values.text}`
   const seen = new Set(elsewhere.map(lineOf))
-  return terms.flatMap(showSteps).filter(step => !seen.has(lineOf(step)) && seen.add(lineOf(step)))
+  const steps = terms.flatMap(workingSteps)
+  const used = new Set(steps.flatMap(({ uses }) => Object.values(uses).flat().map(passedOn)))
+  const shown = steps.map(step => showStep(step, used.has(step) ? digitsOnTheWay : undefined))
+  return shown.filter(step => !seen.has(lineOf(step)) && seen.add(lineOf(step)))
 }
 
-function showStep(step: Step): WorkedStep {
+/** What a line that only passes a value on passes on. */
+function passedOn(used: Term | readonly Term[]): Term {
+  const term = used as Term
+  if (term.type === 'leaf' || term.expression.type !== 'name') return term
+  const [from] = Object.values(term.uses).flat()
+  return from === undefined ? term : passedOn(from)
+}
+
+function showStep(step: Step, digits: number | undefined): WorkedStep {
   const value = workOut(step)
   const symbol = printSymbol(step.symbol)
   return {
     symbol: inMath(symbol),
     formula: inMath(printExpression(step.expression, namesOf(step))),
     values: inMath(printExpression(step.expression, valuesOf(step))),
-    result: inMath(showSi(value, step.unit)),
+    result: inMath(showSi(value, step.unit, digits)),
     value: fromSi(value, step.unit),
     unit: step.unit,
     says: step.says,
@@ -86,12 +71,8 @@ function valuesOf(step: Step): NamePrinter {
   }
 }
 
-const showTerm = (term: Term): Printed => (term.type === 'leaf' ? showLeaf(term) : showSi(workOut(term), term.unit))
-
-const equation = (left: Printed, right: Printed): Printed => ({
-  mathml: `${left.mathml}<mo>=</mo>${right.mathml}`,
-  text: `${left.text} = ${right.text}`,
-})
+const showTerm = (term: Term): Printed =>
+  term.type === 'leaf' ? showLeaf(term) : showSi(workOut(term), term.unit, digitsOnTheWay)
 
 /** The values that a result and its limit stand on, and the words that they went by. */
 export function showValues(terms: readonly Term[], notebook: Notebook): WorkedValue[] {

@@ -47,20 +47,32 @@ export function workOut(term: Term, leaves: Readonly<Record<string, number>> = {
   return workerOf(term)(leaves)
 }
 
-/** A term made ready to be worked out many times: everything that it stands on, in order. */
+/** A term made ready to be worked out many times: everything that it stands on, in order. What stands on no changed leaf is kept. */
 export function workerOf(term: Term): (leaves: Readonly<Record<string, number>>) => number {
   const order: Term[] = []
   visitTerms(term, part => order.push(part))
   const at = new Map(order.map((part, index) => [part, index]))
   const results = new Array<number>(order.length).fill(Number.NaN)
+  const isChanged = new Array<boolean>(order.length).fill(false)
+  let isFirst = true
+  const under = order.map(part => (part.type === 'leaf' ? null : usedBy(part).map(used => at.get(used) ?? -1)))
   const works = order.map(part =>
     part.type === 'leaf' ? leafWork(part) : stepWork(part, used => results[at.get(used) ?? -1] ?? Number.NaN),
   )
   return leaves => {
-    for (const [index, work] of works.entries()) results[index] = work(leaves)
+    for (const [index, work] of works.entries()) {
+      const before = results[index] ?? Number.NaN
+      const below = under[index]
+      const isKept = !isFirst && below !== null && below?.some(used => isChanged[used]) === false
+      results[index] = isKept ? before : work(leaves)
+      isChanged[index] = results[index] !== before
+    }
+    isFirst = false
     return results.at(-1) ?? Number.NaN
   }
 }
+
+const usedBy = ({ uses }: Step): Term[] => Object.values(uses).flat() as Term[]
 
 type Work = (leaves: Readonly<Record<string, number>>) => number
 

@@ -3,7 +3,7 @@ import { type Comparison, type Judgement, judge, worstOf } from './judge.ts'
 import type { LimitEnd } from './limit-end.ts'
 import type { Notebook } from './notebook.ts'
 import { propagateTerm, type Worked } from './propagate.ts'
-import type { ResolvedLimit, StandingLimit } from './resolve-limit.ts'
+import type { ResolvedLimit, StandingLimit } from './standing-limit.ts'
 import { type Leaf, leavesOf, type Term, workOut } from './term.ts'
 import type { VerdictWord } from './verdict.ts'
 
@@ -27,7 +27,11 @@ export function weigh(result: Result | null, limit: ResolvedLimit | null, notebo
   if (result === null || notebook.missing.length > 0) return { verdict: 'missing', byOwn: null, nearest: null }
   if (standing === null || limit === null) return { verdict: 'pass', byOwn: null, nearest: null }
   const comparisons = compare(result, standing)
-  const open = openSide(result, comparisons)
+  if (!comparisons.every(({ limit: end, uncertainty }) => Number.isFinite(end) && Number.isFinite(uncertainty))) {
+    notebook.need('limit', 'with these figures the limit has no finite value')
+    return { verdict: 'missing', byOwn: null, nearest: null }
+  }
+  const open = openSide(result, comparisons, standing)
   if (open !== null) {
     notebook.need(
       open.leaf.path ?? open.leaf.symbol,
@@ -77,19 +81,43 @@ function uncertaintyBetween(result: Term, worked: Worked, end: LimitEnd): number
   return propagateTerm(difference, leaf => isExact.has(leaf.id)).uncertainty
 }
 
-/** A figure given only as a bound, on the side that would have to be known: *at least 5 A* cannot show that a load is small enough. */
-function openSide({ term, worked }: Result, comparisons: readonly Comparison[]): { leaf: Leaf } | null {
-  for (const leaf of leavesOf(term)) {
-    if (leaf.bound === null) continue
-    const rises = (worked.slopes.get(leaf.id) ?? 0) * (leaf.bound === 'min' ? 1 : -1)
-    const decides = comparisons.some(comparison => {
-      const towards = comparison.side === 'max' ? rises > 0 : rises < 0
-      return towards !== (judge(comparison) === 'fail') && rises !== 0
-    })
-    if (decides) return { leaf }
+/** A figure given only as a bound, on the side that would have to be known: *at least 5 A* cannot show that a load is small enough, nor *below 30 A* that a rating is great enough. */
+function openSide(result: Result, comparisons: readonly Comparison[], limit: StandingLimit): { leaf: Leaf } | null {
+  const own = boundLeaves(result.term, slope => result.worked.slopes.get(slope) ?? 0)
+  const decidesOwn = own.find(moved => comparisons.some(comparison => decides(moved, comparison)))
+  if (decidesOwn !== undefined) return decidesOwn
+  for (const comparison of comparisons) {
+    const end = limit[comparison.side]
+    if (end === null || !leavesOf(end.term).some(({ bound }) => bound !== null)) continue
+    const { slopes } = propagateTerm(end.term)
+    const found = boundLeaves(end.term, id => -(slopes.get(id) ?? 0)).find(
+      moved => !isGreatestBySaying(moved.leaf) && decides(moved, comparison),
+    )
+    if (found !== undefined) return found
   }
   return null
 }
+
+interface Moved {
+  readonly leaf: Leaf
+  /** Which way the result less its limit goes, where the figure goes to the open side of its bound. */
+  readonly rises: number
+}
+
+function boundLeaves(term: Term, slopeOf: (id: string) => number): Moved[] {
+  return leavesOf(term).flatMap(leaf =>
+    leaf.bound === null ? [] : [{ leaf, rises: slopeOf(leaf.id) * (leaf.bound === 'min' ? 1 : -1) }],
+  )
+}
+
+function decides({ rises }: Moved, comparison: Comparison): boolean {
+  const towards = comparison.side === 'max' ? rises > 0 : rises < 0
+  return towards !== (judge(comparison) === 'fail') && rises !== 0
+}
+
+/** *Max 30 A* beside a rating is the rating, not a bound of it. */
+const isGreatestBySaying = ({ bound, text }: Leaf): boolean =>
+  bound === 'max' && text !== null && /\b(max(imum)?|up to)\b/i.test(text)
 
 function nearestOf(comparisons: readonly Comparison[]): Comparison | null {
   const over = ({ side, value, limit }: Comparison): number => (side === 'max' ? value - limit : limit - value)

@@ -1,9 +1,8 @@
 import type { Quantity } from '../quantities/quantity.ts'
-import { plainReading } from '../quantities/quantity.ts'
-import { readOneQuantity } from '../quantities/read-one-quantity.ts'
 import { answer } from './answer.ts'
 import type { Check } from './check.ts'
 import { lookUp } from './look-up.ts'
+import { nextTo } from './next-sizes.ts'
 import { Notebook } from './notebook.ts'
 import type { Scope } from './scope.ts'
 import type { WorkedAlternative } from './verdict.ts'
@@ -13,7 +12,7 @@ import { wordAnswer } from './word-answer.ts'
 export function alternativesOf(check: Check, aspect: string | null, scope: Scope): WorkedAlternative[] {
   const { whatIf } = check
   const fitted = whatIf === undefined ? null : figureAt(whatIf.of[0], scope)
-  const sizes = fitted === null ? [] : (whatIf?.sizes[fitted.unit] ?? []).map(readSize)
+  const sizes = fitted === null ? [] : (whatIf?.sizes[fitted.unit] ?? [])
   if (whatIf === undefined || fitted === null || sizes.length === 0) return []
   return nextTo(fitted, sizes).map(size => {
     const verdict = wordAnswer(
@@ -26,24 +25,6 @@ export function alternativesOf(check: Check, aspect: string | null, scope: Scope
 function figureAt(pattern: string, scope: Scope): Quantity | null {
   const value = lookUp(scope, pattern).held?.value
   return value?.type === 'quantity' ? value.quantity : null
-}
-
-function readSize(text: string): Quantity {
-  const size = readOneQuantity(text, plainReading)
-  if (size === null) throw new Error(`Unexpected size \`${text}\`, expected one such as \`2.5 mm²\``)
-  return size
-}
-
-/** One size less, that which is fitted, and two more; sizes in the order of what they measure. */
-function nextTo(fitted: Quantity, sizes: readonly Quantity[]): Quantity[] {
-  const area = ({ si }: Quantity): number => si ?? 0
-  const less = sizes
-    .filter(size => area(size) < area(fitted) * (1 - 1e-9))
-    .sort((one, other) => area(other) - area(one))
-  const more = sizes
-    .filter(size => area(size) > area(fitted) * (1 + 1e-9))
-    .sort((one, other) => area(one) - area(other))
-  return [...less.slice(0, 1), fitted, ...more.slice(0, 2)]
 }
 
 /** The properties that would change together: a cable there and its return. */

@@ -1,12 +1,13 @@
 import type { Answer } from './answer.ts'
 import { asWritten } from './formula.ts'
-import type { StandingLimit } from './resolve-limit.ts'
 import { saySentence } from './say-answer.ts'
-import { showContributions, showDistinct, showFormulas, showValues } from './show-working.ts'
-import type { Term } from './term.ts'
-import { leavesOf, workOut } from './term.ts'
+import { showFormulas } from './show-formulas.ts'
+import { showContributions, showDistinct, showValues } from './show-working.ts'
+import type { StandingLimit } from './standing-limit.ts'
+import { type Term, workOut } from './term.ts'
+import { inputsBehind, termsBehind } from './terms-behind.ts'
 import { differenceFromSi, fromSi, shownUnit } from './unit.ts'
-import type { Verdict, VerdictInput, VerdictLimit, Working } from './verdict.ts'
+import type { Verdict, VerdictLimit, Working } from './verdict.ts'
 
 /** Words an answer as a verdict: plain numbers for JSON, and the whole working for the pages. */
 export function wordAnswer(answer: Answer): Verdict {
@@ -16,7 +17,7 @@ export function wordAnswer(answer: Answer): Verdict {
   return {
     ...bareAnswer(answer),
     subject: scope.subject.id,
-    inputs: inputsOf(answer),
+    inputs: inputsBehind(answer),
     assumed: notebook.assumed,
     missing: notebook.missing.map(({ path }) => path),
     ...(check.compute === undefined ? {} : { offenders: count?.offenders.map(({ path }) => path) ?? [] }),
@@ -65,42 +66,10 @@ function limitIn(limit: StandingLimit | null, unit: string): VerdictLimit | null
 }
 
 /** A figure as it was set: without the noise that a float takes on its way through SI and back. */
-function limitEnd(term: Term, unit: string): number {
+function limitEnd(term: Term, unit: string): number | null {
   const value = fromSi(workOut(term), unit)
+  if (!Number.isFinite(value)) return null
   return term.type === 'leaf' ? Number(value.toPrecision(15)) : value
-}
-
-/** Every figure and word of the record that the answer stands on, with its place. */
-function inputsOf({ result, limit, scope }: Answer): VerdictInput[] {
-  const leaves = [...termsBehind(result?.term ?? null, limit).flatMap(leavesOf), ...scope.notebook.figures]
-  const figures = leaves.flatMap(({ path, place, quantity, value, unit }) => {
-    if (path === null || place === null) return []
-    return [
-      {
-        path,
-        value: quantity?.number ?? fromSi(value, unit),
-        unit,
-        file: place.file,
-        line: place.line,
-        column: place.column,
-      },
-    ]
-  })
-  const words = scope.notebook.words.map(({ path, words: value, place }) => ({
-    path,
-    value,
-    unit: null,
-    file: place.file,
-    line: place.line,
-    column: place.column,
-  }))
-  const all = [...figures, ...words]
-  return all.filter((input, at) => all.findIndex(({ path }) => path === input.path) === at)
-}
-
-function termsBehind(result: Term | null, limit: Answer['limit']): Term[] {
-  const ends = [limit?.own, limit?.override].flatMap(standing => [standing?.min?.term, standing?.max?.term])
-  return [result, ...ends].filter(term => term !== null && term !== undefined)
 }
 
 function workingOf(answer: Answer, unit: string): Working {
@@ -109,7 +78,8 @@ function workingOf(answer: Answer, unit: string): Working {
   const ends = termsBehind(null, limit)
   const contributions = result === null ? [] : showContributions(result.worked.contributions, unit)
   const { says, beyondBy } = saySentence(answer, unit)
-  const steps = showDistinct([...ends, ...(result === null ? [] : [result.term])])
+  const known = result ?? answer.already?.result ?? null
+  const steps = showDistinct([...ends, ...(known === null ? [] : [known.term])])
   return {
     title: check.title,
     question: check.question,
@@ -129,7 +99,7 @@ function workingOf(answer: Answer, unit: string): Working {
     tables: notebook.tables,
     notes: notebook.notes,
     needs: notebook.missing,
-    offenders: count?.offenders ?? answer.faults,
+    offenders: count?.offenders ?? answer.already?.count?.offenders ?? answer.faults,
     alternatives: [],
     measureNext: weighed.verdict === 'marginal' ? sharpen(contributions) : notebook.missing,
   }

@@ -1,6 +1,7 @@
 import { defineCheck } from '../checker/check.ts'
 import { axleLoad, axleRating, wheelbase } from '../checker/derived/axle-load.ts'
 import { massCentre } from '../checker/derived/mass-centre.ts'
+import { sayUnweighed } from '../checker/derived/unweighed.ts'
 import { hasBalance, ladenWith } from '../checker/derived/vehicle-masses.ts'
 import { firstGiven } from '../checker/inputs/choose.ts'
 import { value } from '../checker/inputs/value.ts'
@@ -102,6 +103,7 @@ export default defineCheck({
       worthAsking: hasGross,
     },
   },
+  afterword: sayUnweighed,
   source: {
     title: 'FAA AC 43.13-1B, change 1',
     section:

@@ -56,6 +56,7 @@ export default defineCheck({
   },
   notes: [
     "Far below the 20 h rate Peukert's form promises more than the battery holds, and a battery also empties itself: the line beside it is the safer one there.",
+    'Where a battery is sold by its reserve capacity, minutes at 25 A down to 10.5 V (SAE J537), service information of GM takes 0.6 Ah for each minute, 69 Ah for 115 min, and has no start once about 40 % are gone: such a capacity is an estimate, so mark it `~`.',
   ],
   caution:
     'A flat lead-acid battery freezes and gives off explosive gas when charged: charge it in the open and keep sparks away. Local codes and licensed practice decide.',

@@ -15,6 +15,7 @@ export default defineCheck({
   worthAsking: ['circuit/cable.area', 'circuit/cable.rating', 'circuit/cable.insulation'],
   inputs: { load: circuitCurrent(), rating: correctedRating() },
   formula: [{ line: 'I_load = I', unit: 'A', says: 'the load' }],
+  onlyWorsens: [],
   source: {
     title: '33 CFR 183.425',
     section: 'table 5 with its notes 1 and 2: one conductor at 30 °C, less in an engine space, less in a bundle',

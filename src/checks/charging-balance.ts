@@ -66,8 +66,12 @@ export default defineCheck({
       },
     },
   },
+  onlyWorsens: ['I_i'],
   source: { title: 'FAA AC 43.13-1B, change 1', section: '11-35: the load analysis, continuous loads added up' },
   limit: null,
+  notes: [
+    'FAA AC 43.13-1B, 11-35, has the warning for low voltage come on at 13.0 V where the system charges at 14 V, at 26.0 V where it charges at 28 V: a battery that reads less with the engine at speed is not being charged.',
+  ],
   caution:
     'Never take the battery off while the engine runs: the alternator and all that is electronic may be destroyed, and gas at the battery ignites from a spark. Local codes and licensed practice decide.',
   examples: [

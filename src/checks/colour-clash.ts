@@ -36,6 +36,7 @@ export default defineCheck({
           : [`Not counted, since they are earths (DIN 72552, terminal 31): ${earths.join(', ')}.`],
     }
   },
+  onlyWorsens: [],
   source: {
     title: 'IEC 60757',
     section: 'table 1: the codes of colours, so that GN/VT and green/violet are one; DIN 72552 for terminal 31',

@@ -59,6 +59,7 @@ export default defineCheck({
       return why === null ? [] : [{ path: way.path, why }]
     }),
   }),
+  onlyWorsens: [],
   source: {
     title: 'FAA AC 43.13-1B, change 1',
     section:

@@ -22,9 +22,20 @@ export default defineCheck({
     }),
     withstand: cableWithstand('W_c'),
     greatest: greatestFaultCurrent(),
+    section: value({
+      of: 'circuit/cable.area',
+      symbol: 'S',
+      meaning: 'section of the cable',
+      dimension: 'area',
+      unit: 'mm2',
+      exact: true,
+    }),
   },
   formula: [{ line: 'W = W_f', unit: 'A2s', says: 'what the fuse lets through' }],
-  beside: [{ line: 't_f = W_f / I_g^2', unit: 's', says: 'how long the fuse takes at the greatest current' }],
+  beside: [
+    { line: 'S_0 = S * sqrt(W_f / W_c)', unit: 'mm2', says: 'the least section that survives it' },
+    { line: 't_f = W_f / I_g^2', unit: 's', says: 'how long the fuse takes at the greatest current' },
+  ],
   remark: {
     of: ['W_f', 'I_g'],
     say: ({ W_f, I_g }) => {

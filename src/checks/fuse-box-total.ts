@@ -73,6 +73,7 @@ export default defineCheck({
     rating: aspect('boxRating', 'I_r', 'fuse-box/rating'),
     feed: aspect('feedRating', 'I_z', 'fuse-box/feed'),
   },
+  onlyWorsens: ['I'],
   source: {
     title: 'OpenStax College Physics 2e',
     section: '21.3: at a junction, what flows in is the sum of what flows out',

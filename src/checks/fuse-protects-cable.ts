@@ -3,6 +3,13 @@ import { correctedRating } from '../checker/derived/cable-rating.ts'
 import { value } from '../checker/inputs/value.ts'
 import { circuits } from '../checker/subjects.ts'
 
+/** What other rules let the fuse of a cable be where it is more than the cable carries; they move no verdict. */
+function sayOtherRules(fuse: number, rating: number): string | null {
+  if (!(rating > 0) || fuse <= rating) return null
+  const [road, boat] = [1.25, 1.5].map(share => `${(share * rating).toFixed(1)} A`)
+  return `Rules differ: the California Department of Transportation (electrical standard, 3.4) takes the next size up to 125 % of what the cable carries, here ${road}; 33 CFR 183.455(c)(1) and 46 CFR 183.380(d), for boats, up to 150 %, here ${boat}. The one taken here is none of these.`
+}
+
 /** Whether the fuse opens before the cable is too hot: its rating against what the cable carries where it runs. */
 export default defineCheck({
   id: 'fuse-protects-cable',
@@ -24,6 +31,11 @@ export default defineCheck({
     rating: correctedRating(),
   },
   formula: [{ line: 'I_fuse = I_n', unit: 'A', says: 'the fuse' }],
+  onlyWorsens: [],
+  remark: {
+    of: ['I_n', 'I_z'],
+    say: ({ I_n, I_z }) => sayOtherRules(I_n?.value ?? Number.NaN, I_z?.value ?? Number.NaN),
+  },
   source: { title: 'IEC 60364-4-43', section: '433.1: In ≤ Iz, the fuse is rated at no more than the cable carries' },
   limit: {
     who: 'standard',

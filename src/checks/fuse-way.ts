@@ -2,7 +2,7 @@ import { defineCheck, type Offender } from '../checker/check.ts'
 import { correctedRating } from '../checker/derived/cable-rating.ts'
 import { circuitCurrent } from '../checker/derived/circuit-current.ts'
 import { fuseRating } from '../checker/derived/fuse-rating.ts'
-import { circuitsOnWay, dutyOfWay, fuseOfWay, waysInUse } from '../checker/derived/fuse-way.ts'
+import { circuitsOnWay, dutyOfWay, fuseOfWay, wayFault, waysInUse } from '../checker/derived/fuse-way.ts'
 import { each, members } from '../checker/inputs/each.ts'
 import { roundingSlack } from '../checker/limit.ts'
 
@@ -36,16 +36,18 @@ export default defineCheck({
     ),
     fuse: fuseOfWay('I_n'),
     duty: dutyOfWay(),
+    fault: wayFault(),
     circuits: members(
       { meaning: 'circuits of the way, with their fuse and their cable', of: circuitsOnWay },
       { fuse: fuseRating(), rating: correctedRating() },
     ),
   },
   formula: [{ line: 'I_way = sum(I_i)', unit: 'A', says: 'the loads of the way together' }],
-  alsoFails: ({ circuits }) => {
+  alsoFails: ({ circuits, fault }) => {
     const [first, ...others] = circuits
     const greatest = Math.max(...circuits.map(({ fuse }) => fuse))
     return [
+      ...(fault === null ? [] : [{ path: first?.path ?? '', why: fault }]),
       ...others
         .filter(({ fuse }) => first !== undefined && fuse !== first.fuse)
         .map(
@@ -64,6 +66,7 @@ export default defineCheck({
         ),
     ]
   },
+  onlyWorsens: ['I_i'],
   source: {
     title: 'OpenStax College Physics 2e',
     section: '21.1: currents of parallel loads add up in what feeds them',
@@ -99,6 +102,15 @@ export default defineCheck({
       expect: 'pass',
       value: 13,
       source: 'Ohm: 8 A + 60 W / 12 V; both come and go, so the whole of the fuse counts',
+    },
+    {
+      given: {
+        ...onOneWay({ load: 'about 3 A', 'fuse.rating': '15 A' }, { load: '2 A', 'fuse.rating': '15 A' }),
+        'fuse-box:aux-fuses/ways': '2',
+      },
+      expect: 'fail',
+      value: 5,
+      source: 'Way 3 of a box of two ways is not there, whatever is fused in it',
     },
     {
       given: onOneWay({ load: 'about 3 A', 'fuse.rating': '15 A' }, { load: '2 A', 'fuse.rating': '10 A' }),

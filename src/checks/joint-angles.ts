@@ -58,6 +58,19 @@ export default defineCheck({
     front: { formula: [{ line: 'delta = delta_f', unit: 'deg', says: 'the front joint' }], limit: each },
     rear: { formula: [{ line: 'delta = delta_r', unit: 'deg', says: 'the rear joint' }], limit: each },
   },
+  beside: [
+    {
+      line: 'k_most = 1 / cos(delta_f)',
+      unit: 'percent',
+      says: 'fastest that the middle shaft turns, of the speed put in',
+    },
+    { line: 'k_least = cos(delta_f)', unit: 'percent', says: 'slowest that it turns, twice in each turn' },
+    {
+      line: 'k_out = 1 / (cos(delta_f) * cos(delta_r))',
+      unit: 'percent',
+      says: 'fastest that the driven shaft would turn, were the yokes of the middle shaft a quarter turn out of line',
+    },
+  ],
   source: {
     title: 'Khurmi and Gupta, Theory of Machines',
     section:

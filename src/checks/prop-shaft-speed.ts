@@ -3,7 +3,7 @@ import { value } from '../checker/inputs/value.ts'
 import { parts } from '../checker/subjects.ts'
 
 const length = (key: string, symbol: string, meaning: string) =>
-  value({ of: `prop-shaft/${key}`, symbol, meaning, dimension: 'length', unit: 'mm' })
+  value({ of: `prop-shaft/${key}`, symbol, meaning, dimension: 'length', unit: 'mm', sense: 'more' })
 
 const critical = [
   { line: 'd = D - 2 * w', unit: 'mm', says: 'bore of the tube' },
@@ -60,6 +60,10 @@ export default defineCheck({
   },
   formula: [{ line: 'n_run = n', unit: 'rpm', says: 'the running speed' }],
   beside: [...critical, { line: 's = n / n_c', unit: 'percent', says: 'share of the critical speed' }],
+  alsoFails: ({ outside, wall }) =>
+    2 * wall > outside * (1 + 1e-9)
+      ? [{ path: 'prop-shaft/wall', why: 'is thicker than half of the tube that it is the wall of' }]
+      : [],
   source: {
     title: "Carvill, Mechanical Engineer's Data Handbook",
     section: '1.6.6: whirling of a uniform shaft in short bearings, N = (π/2L²) √(EI/m); I/A of a tube is (D² + d²)/16',

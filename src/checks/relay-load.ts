@@ -25,12 +25,16 @@ export default defineCheck({
     rating: contactRating('I_r'),
   },
   formula: [{ line: 'I_c = sum(f_i * I_i)', unit: 'A', says: 'the loads, each times its factor' }],
+  onlyWorsens: ['I_i'],
   source: {
     title: 'FAA AC 43.13-1B, change 1',
     section: 'table 11-4: rating of a switch = factor × continuous current',
   },
   limit: { who: 'maker', source: "the maker's rating of the contact", max: { share: 1, of: 'I_r' } },
-  notes: ['Where a relay switches the load and a switch only its coil, name the relay alone in `through`.'],
+  notes: [
+    'Where a relay switches the load and a switch only its coil, name the relay alone in `through`.',
+    'A coil of 12 V is a load of its own, 150 to 200 mA (80 to 60 Ω) by a guide to relays: write it as a circuit where it stays on for hours.',
+  ],
   caution:
     'A contact that welds shut leaves its load on with the key out. Disconnect the battery before you work on wiring; local codes and licensed practice decide.',
   examples: [

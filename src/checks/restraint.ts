@@ -1,6 +1,6 @@
 import { defineCheck } from '../checker/check.ts'
 import { designAcceleration } from '../checker/derived/design-acceleration.ts'
-import { weakestHolder } from '../checker/derived/restraint.ts'
+import { nextHolder, weakestHolder } from '../checker/derived/restraint.ts'
 import { holderKinds, holdersOf } from '../checker/derived/tank-holders.ts'
 import { parts } from '../checker/subjects.ts'
 
@@ -25,8 +25,24 @@ export default defineCheck({
   question: 'Do straps, brackets and bolts hold the full tank under braking and bumps?',
   subject: parts(['tank'], 'each tank that is fitted, modified, made or trial-fitted'),
   worthAsking: scope => holderKinds.some(kind => holdersOf(scope, kind).length > 0),
-  inputs: { stress: weakestHolder('stress'), allowed: weakestHolder('allowed'), acceleration: designAcceleration() },
+  inputs: {
+    stress: weakestHolder('stress'),
+    allowed: weakestHolder('allowed'),
+    secondStress: nextHolder(2, 'stress'),
+    secondAllowed: nextHolder(2, 'allowed'),
+    thirdStress: nextHolder(3, 'stress'),
+    thirdAllowed: nextHolder(3, 'allowed'),
+    fourthStress: nextHolder(4, 'stress'),
+    fourthAllowed: nextHolder(4, 'allowed'),
+    acceleration: designAcceleration(),
+  },
   formula: [{ line: 'sigma_most = sigma', unit: 'MPa', says: 'the stress in what holds it least well' }],
+  beside: [
+    { line: 's_1 = sigma / sigma_a', unit: 'percent', says: 'of what holds it least well, the share that is used' },
+    { line: 's_2 = sigma_2 / sigma_2_a', unit: 'percent', says: 'of the next weakest' },
+    { line: 's_3 = sigma_3 / sigma_3_a', unit: 'percent', says: 'of the third' },
+    { line: 's_4 = sigma_4 / sigma_4_a', unit: 'percent', says: 'of the fourth' },
+  ],
   source: {
     title: "Shigley's Mechanical Engineering Design, 9th edition",
     section:

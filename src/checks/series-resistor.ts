@@ -3,6 +3,13 @@ import { nominalVoltage } from '../checker/derived/circuit-current.ts'
 import { droppingResistance, fanCurrent } from '../checker/derived/fan-current.ts'
 import { value } from '../checker/inputs/value.ts'
 import { parts } from '../checker/subjects.ts'
+import { nearestPreferred } from '../checker/tables/preferred-values.ts'
+
+/** The values on sale either side of a resistance in ohms. */
+function sayPreferred(ohms: number): string {
+  const [coarse, fine] = [nearestPreferred('E12', ohms), nearestPreferred('E24', ohms)]
+  return `Next to it are sold, by IEC 60063, ${coarse.below} and ${coarse.above} Ω of the series E12, ${fine.below} and ${fine.above} Ω of E24; the greater makes the fan slower.`
+}
 
 /** What a fan's dropping resistor turns into heat at its speed. */
 export default defineCheck({
@@ -33,6 +40,10 @@ export default defineCheck({
       says: 'with the fan blocked, at worst: all of the voltage on the resistor',
     },
   ],
+  remark: {
+    of: ['R'],
+    say: ({ R }) => (R === undefined || !(R.value > 0) ? null : sayPreferred(R.value)),
+  },
   source: {
     title: 'OpenStax College Physics 2e',
     section: '20.4 and 21.1: P = I²R; a current in series is one current',

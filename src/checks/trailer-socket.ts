@@ -47,14 +47,23 @@ export default defineCheck({
       const why = faultOf(way)
       return why === null ? [] : [{ path: way.path, why }]
     }),
+    notes: ways.flatMap(({ name, carries, differs }) =>
+      differs === null
+        ? []
+        : [
+            `Contact ${name} carries \`${carries ?? ''}\`; trade pages have: ${differs}. Markets and years differ here: compare it with the very trailer before you plug in.`,
+          ],
+    ),
   }),
+  onlyWorsens: [],
   source: {
-    title: 'ISO 1724 (seven contacts) and ISO 11446-1 (thirteen)',
+    title: 'ISO 1724 and ISO 3732 (seven contacts each) and ISO 11446-1 (thirteen)',
     section: 'contact allocation and sections, as connector makers and trailer trade pages print them',
   },
   limit: {
     who: 'standard',
-    source: 'ISO 1724 and ISO 11446-1; whether a standard is law is for local codes and licensed practice to decide',
+    source:
+      'ISO 1724, ISO 3732 and ISO 11446-1; whether a standard is law is for local codes and licensed practice to decide',
     max: { value: 0, unit: '1' },
   },
   notes: [
@@ -118,6 +127,19 @@ export default defineCheck({
       value: 4,
       source:
         'ISO 11446-1:2012: contact 8 is the reversing lamp, 9 has 2.5 mm² and its return on 13, and there is no 14',
+    },
+    {
+      given: socket('12S', {
+        '1': '1.5 mm²: reversing lamp',
+        '2': '1.5 mm²: water pump',
+        '3': '2.5 mm²: earth',
+        '4': '2.5 mm²: permanent 12 V',
+        '6': '2.5 mm²: battery',
+      }),
+      expect: 'fail',
+      value: 1,
+      source:
+        'ISO 3732 as trade pages print it: contact 6 feeds the refrigerator with the ignition on; what is on 2 differs by market and is only told',
     },
     {
       given: socket('ISO 1724', {

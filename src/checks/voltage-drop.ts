@@ -29,6 +29,7 @@ export default defineCheck({
     }),
   },
   formula: [{ line: 'DeltaU = I * (R_out + R_back + R_j) + DeltaU_feed', unit: 'V', says: 'lost there and back' }],
+  onlyWorsens: ['R_out', 'R_back', 'DeltaU_feed'],
   whatIf: { of: ['circuit/cable.area', 'circuit/return.area'], sizes: cableSizes },
   source: {
     title: 'FAA AC 43.13-1B, change 1',

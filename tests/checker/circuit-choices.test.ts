@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { whatIf } from '../../src/checker/circuit-choices.ts'
+import { whatIf, whatIfEach } from '../../src/checker/circuit-choices.ts'
 import { loadChecks } from '../../src/checker/load-checks.ts'
 import { runChecks } from '../../src/checker/run-checks.ts'
 import type { AsBuiltRecord, Thing } from '../../src/record/record.ts'
@@ -97,6 +97,14 @@ describe('what if a circuit had another size', () => {
         .find(choice => choice.said === said)
         ?.answers.find(({ check }) => check === 'voltage-drop')?.result?.value ?? 0
     expect(drop(back, '6 mm²')).toBeLessThan(drop(back, '2.5 mm²') / 2)
+  })
+
+  test('what the checks found already is taken over, and changes nothing', () => {
+    const record = makeRecord({ ...given, 'circuit:lamp/load': '5 A', 'circuit:lamp/cable.area': '1 mm²' })
+    const found = runChecks(record, checks)
+    const [over, anew] = [whatIfEach(record, checks, found), whatIfEach(record, checks, [])]
+    expect([...over]).toEqual([...anew])
+    expect([...over.keys()]).toEqual(record.circuits.map(({ id }) => id))
   })
 
   test('nothing is offered where neither size is written', () => {

@@ -195,6 +195,7 @@ function buildNote(facts: readonly Fact[], head: Partial<BuildHead>): StatedNote
     rates: {},
     units: {},
     approximateShare: 0.05,
+    reading: { gallon: null, mil: null, decimal: 'point' },
     identity: [],
     ...head,
   }

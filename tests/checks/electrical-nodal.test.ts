@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import faultClears from '../../src/checks/fault-clears.ts'
 import seriesResistor from '../../src/checks/series-resistor.ts'
 import startingDrop from '../../src/checks/starting-drop.ts'
+import voltageDrop from '../../src/checks/voltage-drop.ts'
 import { answerTo } from './answer-to.ts'
 
 /** A resistance in Ω between two nodes; node 0 is the battery's negative. */
@@ -37,6 +38,67 @@ function equation(node: number, nodes: number, branches: readonly Branch[]): num
   }
   return row
 }
+
+// The solver itself, before anything is held against it.
+describe('the nodal solution solves what OpenStax College Physics prints', () => {
+  test('21.1: 1.00, 6.00 and 13.0 Ω side by side on 12.0 V take 14.92 A and are 0.8041 Ω', () => {
+    const [far = Number.NaN] = solve(1, {
+      held: {},
+      branches: [
+        [1, 0, 1],
+        [1, 0, 6],
+        [1, 0, 13],
+      ],
+      drawn: [[0, 1, 14.92]],
+    })
+    expect(far).toBeCloseTo(12, 2)
+    expect(far / 14.92).toBeCloseTo(0.8041, 3)
+  })
+
+  test('21.1: 1.00 Ω before 6.00 and 13.0 Ω side by side: 2.35 V lost, 15.5 W in the 6.00 Ω, 5.11 Ω in all', () => {
+    const [, behind = Number.NaN] = solve(2, {
+      held: { 1: 12 },
+      branches: [
+        [1, 2, 1],
+        [2, 0, 6],
+        [2, 0, 13],
+      ],
+    })
+    expect(Math.abs(12 - behind - 2.35)).toBeLessThanOrEqual(0.006)
+    expect(Math.abs(behind ** 2 / 6 - 15.5)).toBeLessThanOrEqual(0.06)
+    expect(Math.abs(12 / (12 - behind) - 5.11)).toBeLessThanOrEqual(0.006)
+  })
+
+  test('21.3: 18 V through 3.0 Ω and 45 V through 2.0 Ω feed 6.0 Ω with 4.75 A; −3.50 A come from the first', () => {
+    const [, , junction = Number.NaN] = solve(3, {
+      held: { 1: 18, 2: 45 },
+      branches: [
+        [1, 3, 3],
+        [2, 3, 2],
+        [3, 0, 6],
+      ],
+    })
+    expect(junction / 6).toBeCloseTo(4.75, 9)
+    expect((18 - junction) / 3).toBeCloseTo(-3.5, 9)
+  })
+
+  test('21.1: a wire of 0.400 Ω that carries 15.0 A dims a lamp of 75 W at 120 V to 67.7 W, and the drop found here says so', () => {
+    const [, lamp = Number.NaN] = solve(2, { held: { 1: 120 }, branches: [[1, 2, 0.4]], drawn: [[2, 0, 15]] })
+    const { result } = answerTo(voltageDrop, {
+      given: {
+        'circuit/load': '15 A',
+        'circuit/length': '0 m',
+        'circuit/cable.area': '2.5 mm²',
+        'circuit/joints': '0.4 Ω',
+        'circuit/return': 'chassis',
+        'build/nominal': '120 V',
+        'build/ambient': '20 °C',
+      },
+    })
+    expect(120 - (result?.value ?? Number.NaN)).toBeCloseTo(lamp, 9)
+    expect(Math.abs((lamp / 120) ** 2 * 75 - 67.7)).toBeLessThanOrEqual(0.06)
+  })
+})
 
 describe('an independent nodal solution agrees', () => {
   test.each([

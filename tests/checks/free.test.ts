@@ -4,17 +4,11 @@ import { loadChecks } from '../../src/checker/load-checks.ts'
 import { toSi } from '../../src/checker/unit.ts'
 import type { Verdict } from '../../src/checker/verdict.ts'
 import { unitOf } from '../../src/quantities/units.ts'
-import { exampleId, type Given } from '../checker/record-maker.ts'
-import { answersTo, answerTo } from './answer-to.ts'
+import type { Given } from '../checker/record-maker.ts'
+import { answerIf, answerTo } from './answer-to.ts'
 import { decimal, exact, inOtherUnit, made, ofOtherDimension, variablePaths } from './vary.ts'
 
 const checks = await loadChecks('src/checks')
-
-/** The answer about the example's thing; null where the check is silent. */
-function answerIf(check: Check, { aspect }: Example, given: Given): Verdict | null {
-  const found = answersTo(check, given).filter(verdict => verdict.aspect === (aspect ?? null))
-  return found.find(({ subject }) => subject === exampleId || subject.startsWith(`${exampleId}/`)) ?? found[0] ?? null
-}
 
 const answered = (check: Check): Example[] => check.examples.filter(({ expect: word }) => word !== 'missing')
 const outcome = ({ verdict, result }: Verdict): string => JSON.stringify([verdict, result])
@@ -30,7 +24,7 @@ describe.each(checks.map(check => [check.id, check] as const))('%s', (_, check) 
         .filter(path =>
           isSilentlyOther(
             answerTo(check, example),
-            answerIf(check, example, without(example.given, path)),
+            answerIf(check, { given: without(example.given, path), aspect: example.aspect }),
             path,
             check,
           ),
@@ -46,7 +40,7 @@ describe.each(checks.map(check => [check.id, check] as const))('%s', (_, check) 
         const given = made(example.given, (quantity, at) =>
           at === path ? ofOtherDimension(quantity) : (example.given[at] ?? ''),
         )
-        const [before, after] = [answerTo(check, example), answerIf(check, example, given)]
+        const [before, after] = [answerTo(check, example), answerIf(check, { given, aspect: example.aspect })]
         return after === null || after.verdict === 'missing' || outcome(after) === outcome(before)
           ? []
           : [`${path} of ${JSON.stringify(given)}: ${after.working.says}`]

@@ -46,7 +46,8 @@ describe('OpenStax, 21.2: a battery and what it feeds', () => {
     ['heavy load of 0.500 Ω: 10.0 V', 20, 0.1, 10, 0.01],
     ['starter: 10.0 V', 200, 0.01, 10, 0.01],
   ])('%s are left of 12.0 V', (_, amperes, ohms, left, tolerance) => {
-    const figures = { I: [amperes, 'A'], R_out: [ohms, 'Ohm'], R_back: 'absent', R_j: 'absent' } as const
+    const gone = { R_back: 'absent', R_j: 'absent', R_feed_s: 'absent', R_feed_e: 'absent' } as const
+    const figures = { I: [amperes, 'A'], R_out: [ohms, 'Ohm'], ...gone } as const
     expect(off(12 - put(startingDrop.aspects?.both?.formula, 'V', figures), left)).toBeLessThanOrEqual(tolerance)
   })
 

@@ -122,6 +122,17 @@ describe('centre of gravity', () => {
     expect(2500 - resultOf(axleLoads, given, 'centre')).toBeCloseTo(1300, 6)
   })
 
+  test('a hitch maker: 1025 lb on the hitch and 7200 lb on the wheels, 264 in apart: 12.46 % on the hitch, 6.499 in too far back for a tenth', () => {
+    const given = {
+      'vehicle/wheelbase': '264 in',
+      'axle:front-axle/load': '1025 lb',
+      'axle:rear-axle/load': '7200 lb',
+    }
+    const ahead = 264 - resultOf(axleLoads, given, 'centre') / inch
+    expect(off((100 * ahead) / 264, 12.46)).toBeLessThanOrEqual(0.005)
+    expect(off(ahead - 0.1 * 264, 6.499)).toBeLessThanOrEqual(0.001)
+  })
+
   test('a trailer owner: 400 lb on the hitch become 316.7 lb by 100 lb put 10 ft behind an axle 12 ft behind it', () => {
     const given = {
       'vehicle/wheelbase': '144 in',
@@ -171,5 +182,39 @@ describe('UN R48, 6.19.4, daytime running lamps', () => {
 
   test('600 mm apart, 400 mm on a vehicle narrower than 1300 mm', () => {
     expect([limitOf('spacing')?.min, limitOf('spacing', '1299 mm')?.min]).toEqual([600, 400])
+  })
+})
+
+describe('rows of UN R48 that were not read: missing, with what another rule that was read has beside them', () => {
+  const saidOf = (lamp: string, aspect: string): string =>
+    answerTo(lampPosition, {
+      given: {
+        'lamp/function': lamp,
+        'lamp/height-top': '900 mm',
+        'lamp/height-bottom': '800 mm',
+        'lamp/spacing': '900 mm',
+        'lamp/edge-distance': '200 mm',
+      },
+      aspect,
+    })
+      .working.needs.map(({ why }) => why.replace(/^.*in build\.md/, ''))
+      .join()
+  const british = 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796)'
+  const since = 'first used from 1 April 1986'
+
+  test.each([
+    ['stop lamp', 'height-top', `; another rule, the ${british}, schedule 12, has at most 1500 mm`],
+    ['stop lamp', 'height-bottom', `; another rule, the ${british}, schedule 12, has at least 350 mm`],
+    ['stop lamp', 'spacing', `; another rule, the ${british}, schedule 12, has at least 400 mm`],
+    ['front position lamp', 'height-top', `; another rule, the ${british}, schedule 2, ${since}, has at most 1500 mm`],
+    [
+      'front position lamp',
+      'edge-distance',
+      `; another rule, the ${british}, schedule 2, ${since}, has at most 400 mm`,
+    ],
+    ['rear reflector', 'edge-distance', `; another rule, the ${british}, schedule 18, has at most 400 mm`],
+    ['reversing lamp', 'height-top', ''],
+  ])('%s, %s', (lamp, aspect, beside) => {
+    expect(saidOf(lamp, aspect)).toBe(beside)
   })
 })

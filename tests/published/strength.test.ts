@@ -74,10 +74,16 @@ describe('49 CFR 393.102(a): what holds a load of 62.4 kg', () => {
   test.each([
     ['forward', 0.8, 489.5],
     ['rearward', 0.5, 306],
+    ['held down, where nothing contains it,', 0.2, 122.4],
   ])('%s at %d of its weight: %d N', (_, share, newtons) => {
     const figures = { m_full: [62.4, 'kg'], a: [share, 'gn'] } as const
     expect(off(put(weakestHolder('stress').formula?.slice(0, 1), 'N', figures), newtons)).toBeLessThanOrEqual(0.1)
   })
+})
+
+test('WAC 296-307-42507(3): straps for twice the filled weight of 62.4 kg at a factor of four break at 4895 N or more', () => {
+  const figures = { m_full: [62.4, 'kg'], a: [2 * 4, 'gn'] } as const
+  expect(off(put(weakestHolder('stress').formula?.slice(0, 1), 'N', figures), 4895)).toBeLessThanOrEqual(0.5)
 })
 
 describe('FAA-H-8083-31, a channel of 0.040 in sheet bent round 0.16 in', () => {

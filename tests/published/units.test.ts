@@ -132,3 +132,23 @@ test('EURACHEM/CITAC QUAM:2012, A1: 1002.7 mg/L, u 0.835 mg/L from rectangular a
   expect(off(found?.value ?? 0, 1002.7)).toBeLessThanOrEqual(0.05)
   expect(shareOff(found?.standard ?? 0, 0.835199)).toBeLessThanOrEqual(1.2e-5)
 })
+
+describe('codes by which other programs know the units', () => {
+  test.each([
+    ['mm', 'mm'],
+    ['m', 'm'],
+    ['kg', 'kg'],
+    ['L', 'L'],
+    ['gal_us', '[gal_us]'],
+    ['psi', '[psi]'],
+    ['bar', 'bar'],
+    ['lb', '[lb_av]'],
+    ['Nm', 'N.m'],
+    ['km_h', 'km/h'],
+    ['in', '[in_i]'],
+    ['degC', 'Cel'],
+  ])('QUDT unit vocabulary: %s is %s in UCUM', (unit, code) => {
+    const written = unitOf(unit).ucum
+    expect(written === code || (unit === 'km_h' && written === 'km.h-1')).toBe(true)
+  })
+})

@@ -2,6 +2,7 @@ import type { Input } from '../input.ts'
 import { byWords, ifGiven } from '../inputs/choose.ts'
 import { derived } from '../inputs/derived.ts'
 import { value } from '../inputs/value.ts'
+import { workOut } from '../term.ts'
 import { insulation } from './cable-insulation.ts'
 import { groupingFactor } from './loom-grouping.ts'
 import { tabulatedRating } from './tabulated-rating.ts'
@@ -31,6 +32,27 @@ export function correctedRating(symbol = 'I_z'): Input<number> {
 
 /** One cable's rating: its maker's or a table's for one cable at 30 °C, corrected for its zone's temperature and the cables beside it. */
 function cableRating(of: 'circuit/cable' | 'circuit/return', symbol: string, tag: string): Input<number> {
+  const whole = wholeRating(of, symbol, tag)
+  const most = mostRating(of, symbol)
+  return { ...whole, read: scope => whole.read(scope) ?? (scope.leavesOut ? most.read(scope) : null) }
+}
+
+/** What a maker rates the cable for is the most that it carries from 30 °C up, whatever its insulation and its loom. */
+function mostRating(of: 'circuit/cable' | 'circuit/return', symbol: string): Input<number> {
+  const maker = makersRating(of, symbol)
+  return {
+    ...maker,
+    read: scope => {
+      const zone = zoneTemperature('t').read(scope)
+      const isWarm = zone?.type === 'figure' && workOut(zone.term) >= warmest
+      return isWarm ? maker.read(scope) : null
+    },
+  }
+}
+
+const warmest = 303.15 // K, 30 °C, for which makers rate a cable
+
+function wholeRating(of: 'circuit/cable' | 'circuit/return', symbol: string, tag: string): Input<number> {
   return derived({
     symbol,
     meaning: 'the corrected rating of the cable',
@@ -55,12 +77,15 @@ function cableRating(of: 'circuit/cable' | 'circuit/return', symbol: string, tag
 /** The maker's rating, taken for one cable at 30 °C, else that of a table; the two are never mixed. */
 function oneCable(of: string, symbol: string): Input<number> {
   const spec = { symbol, meaning: 'rating of one cable at 30 °C', dimension: 'current' } as const
-  const maker = value({
+  return ifGiven({ ...spec, of: `${of}.rating` }, makersRating(of, symbol), tabulatedRating(of, symbol))
+}
+
+const makersRating = (of: string, symbol: string): Input<number> =>
+  value({
     of: `${of}.rating`,
-    ...spec,
+    symbol,
     meaning: "maker's rating of the cable, one at 30 °C",
+    dimension: 'current',
     unit: 'A',
     exact: true,
   })
-  return ifGiven({ ...spec, of: `${of}.rating` }, maker, tabulatedRating(of, symbol))
-}

@@ -10,6 +10,10 @@ import { fuseRating } from './fuse-rating.ts'
 const spec = { symbol: 'I_c', meaning: 'current that opens the fuse quickly', dimension: 'current' } as const
 const largestBlade = 40 // A; above it a fuse whose type is not said is taken for no blade fuse
 
+// A maker's sheet of 5 × 20 mm fast-acting fuses to UL 248-14.
+const glassTimes =
+  "A maker's sheet of glass fuses, 5 × 20 mm and fast-acting by UL 248-14, lets one take up to 3600 s at 1.35 times its rating and up to 120 s at twice it: ask the maker for the current that opens yours within half a second."
+
 /** The current that opens a circuit's fuse quickly: its maker's figure, else that of a blade fuse. */
 export function clearingCurrent(): Input<number> {
   const maker = value({ of: 'circuit/fuse.clears', ...spec, unit: 'A', exact: true })
@@ -37,6 +41,7 @@ function ofBlade(maker: Input<number>): Input<number> {
 function isBladeFuse(scope: Scope): boolean | null {
   const { thing } = scope.subject
   const type = thing === null ? null : usedWords(scope, thing, 'fuse.type')
+  if (type !== null && /\bglass\b/i.test(type)) scope.notebook.note(glassTimes)
   if (type !== null) return /\bblade\b/i.test(type)
   const rating = fuseRating().read(scope)
   if (rating?.type !== 'figure') return null

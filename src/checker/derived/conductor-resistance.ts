@@ -38,6 +38,7 @@ function readResistance(of: string, symbol: string, scope: Scope): Found | null 
       dimension: 'area',
       unit: 'mm2',
       exact: true,
+      isSize: true,
     },
     scope,
   )

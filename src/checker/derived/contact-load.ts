@@ -1,4 +1,4 @@
-import { latest } from '../../record/lookups.ts'
+import { latest, quantityAt } from '../../record/lookups.ts'
 import type { AsBuiltRecord, Thing } from '../../record/record.ts'
 import type { Found, Input } from '../input.ts'
 import { value } from '../inputs/value.ts'
@@ -54,6 +54,7 @@ export function inrushFactors(symbol: string): Input<readonly number[]> {
     tables: [switchFactorsSource],
     read: scope => {
       const kinds = loadKinds(scope)
+      sayIfCoilOnly(scope)
       if (makersRating(scope, kinds) !== null)
         return { type: 'figures', terms: kinds.map(() => factorLeaf(symbol, 1, "by the maker's own rating")) }
       const row = rowOfTable(scope)
@@ -66,6 +67,20 @@ export function inrushFactors(symbol: string): Input<readonly number[]> {
         })
       return { type: 'figures', terms: kinds.map(kind => factorLeaf(symbol, row.factors[kind], kind)) }
     },
+  }
+}
+
+/** A switch and a relay on one way: whether the switch carries the load or the relay's coil, no note tells. */
+function sayIfCoilOnly(scope: Scope): void {
+  const { record, subject, notebook } = scope
+  if (subject.kind !== 'switch') return
+  for (const circuit of circuitsThrough(record, subject.id)) {
+    const relay = record.parts.find(part => part.partKind === 'relay' && namedIn(circuit).includes(part.id))
+    if (relay === undefined) continue
+    const coil = quantityAt(relay, 'coil-current')?.value.text ?? 'the current of its coil'
+    notebook.note(
+      `${circuit.id} goes through ${relay.id} as well, and its load is counted whole on both. If ${subject.id} only works the coil it carries ${coil}: take it out of \`through\`.`,
+    )
   }
 }
 

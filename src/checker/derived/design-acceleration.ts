@@ -1,6 +1,6 @@
 import type { Input } from '../input.ts'
 import { leafOf, statedLeaf } from '../leaf.ts'
-import { writtenLimit } from '../resolve-limit.ts'
+import { writtenLimit } from '../override.ts'
 import type { Scope } from '../scope.ts'
 import type { Leaf } from '../term.ts'
 

@@ -15,6 +15,7 @@ export function droppingResistance(symbol = 'R'): Input<number> {
     meaning: 'resistance of the resistor',
     dimension: 'resistance',
     unit: 'Ohm',
+    sense: 'more',
   })
 }
 

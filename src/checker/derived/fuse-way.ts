@@ -29,6 +29,25 @@ const isOnWay = (circuit: Parameters<typeof wordsOf>[0], { id }: CheckSubject): 
   `${wordsOf(circuit, 'fuse.box') ?? ''}/${wordsOf(circuit, 'fuse.way') ?? ''}` === id &&
   wordsOf(circuit, 'duty') !== 'starting'
 
+/** What is wrong with the way itself, in words: its box has not so many. None where it is there, bears a name, or the box was not counted. */
+export function wayFault(): Input<string | null> {
+  return {
+    symbol: null,
+    meaning: 'ways that the box has',
+    dimension: null,
+    isOptional: true,
+    reads: ['fuse-box/ways'],
+    read: ({ record, subject }) => {
+      const box = record.fuseBoxes.find(({ id }) => subject.id.startsWith(`${id}/`))
+      const way = subject.id.slice((box?.id.length ?? 0) + 1)
+      const isThere = box?.ways == null || !/^\d+$/.test(way) || (Number(way) >= 1 && Number(way) <= box.ways)
+      return isThere
+        ? { type: 'none' }
+        : { type: 'words', words: `names a way that its box, of ${box.ways} ways, has not` }
+    },
+  }
+}
+
 /** `intermittent` where all circuits of the way are; else `continuous`. What is assumed of one is said. */
 export function dutyOfWay(): Input<string> {
   return {

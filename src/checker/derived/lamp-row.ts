@@ -2,9 +2,9 @@ import { latest, quantityAt } from '../../record/lookups.ts'
 import type { Found, Input } from '../input.ts'
 import { statedLeaf } from '../leaf.ts'
 import { targetOf } from '../look-up.ts'
-import { writtenLimit } from '../resolve-limit.ts'
+import { writtenLimit } from '../override.ts'
 import type { Scope } from '../scope.ts'
-import { type LampSize, lampRows, narrowSpacing, narrowWidth } from '../tables/lamp-rules.ts'
+import { britishRows, type LampSize, lampRows, narrowSpacing, narrowWidth } from '../tables/lamp-rules.ts'
 import { functionsIn, functionsOf } from './lamp-function.ts'
 
 /** A size has one end in the rule: tops and edge distances are at most, bottoms and spacings at least. */
@@ -50,7 +50,7 @@ function readEnd(scope: Scope, size: LampSize, symbol: string): Found | null {
     if (end === null)
       scope.notebook.need(
         `limit/${name}`,
-        `UN R48, ${name.replaceAll('-', ' ')}, ${size.replace('-', ' ')}: that row was not seen; look it up and set \`lamp-position/${name}-${size}\` in build.md`,
+        `UN R48, ${name.replaceAll('-', ' ')}, ${size.replace('-', ' ')}: that row was not seen; look it up and set \`lamp-position/${name}-${size}\` in build.md${besideIt(name, size)}`,
       )
   const ends = rows.flatMap(([, end]) => (end === null ? [] : [end]))
   if (ends.length < rows.length) return null
@@ -64,6 +64,14 @@ function readEnd(scope: Scope, size: LampSize, symbol: string): Found | null {
     type: 'figure',
     term: statedLeaf('limit', { symbol, meaning: `${size.replace('-', ' ')} by the rule`, value, unit: 'mm' }),
   }
+}
+
+/** What a rule that was seen gives for the same size, as a pointer and no limit. */
+function besideIt(name: string, size: LampSize): string {
+  const row = Object.hasOwn(britishRows, name) ? britishRows[name] : undefined
+  const end = row?.[size]
+  if (row === undefined || end === undefined) return ''
+  return `; another rule, the ${row.source}, has ${isMost[size] ? 'at most' : 'at least'} ${end} mm`
 }
 
 function namesOf({ subject, notebook }: Scope): string[] | null {

@@ -6,7 +6,7 @@ import type { Scope } from '../scope.ts'
 import { type Term, workOut } from '../term.ts'
 import { areaBelow, type Corner, heightOf, insetOutline } from './outline-below.ts'
 import { type FoundShape, figuresOf } from './shape-volume.ts'
-import { foundShape } from './tank-volume.ts'
+import { foundShape, isSound, lessShapes } from './tank-volume.ts'
 
 /** A space that can be partly filled: how high it is, in metres, and what it holds up to a height above its floor. */
 interface Fillable {
@@ -29,9 +29,9 @@ export function fillableTank(scope: Scope): Fillable | null {
   const volume = scope.record.volumes.find(({ part }) => part === scope.subject.id)
   const outside = outsideOf(volume, scope)
   if (outside === null || !(outside.heightMetres > 0)) return null
-  const less = (volume?.less ?? []).map((held, at) =>
-    fillableShape(foundShape(held, { path: `less.${at + 1}`, tag: `_${at + 1}` }, scope), null),
-  )
+  const shapes = lessShapes(volume, scope)
+  if (shapes === null) return null
+  const less = shapes.map(shape => fillableShape(shape, null))
   if (less.length === 0) return outside
   return {
     heightMetres: outside.heightMetres,
@@ -55,7 +55,8 @@ function outsideOf(volume: Volume | undefined, scope: Scope): Fillable | null {
   }
   const wall = wallInput.read(scope)
   if (wall?.type !== 'figure') return null
-  return fillableShape(foundShape(volume.outside, { path: 'outside', tag: '' }, scope), wall.term)
+  const shape = foundShape(volume.outside, { path: 'outside', tag: '' }, scope)
+  return isSound(shape, wall.term, scope) ? fillableShape(shape, wall.term) : null
 }
 
 const isTerm = (term: unknown): term is Term => typeof term === 'object' && term !== null && 'type' in term

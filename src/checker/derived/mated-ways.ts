@@ -43,7 +43,9 @@ export function matedWays(): Input<readonly MatedWay[]> {
         ),
         ...alone.map(pin => wayOf(scope, { here: null, there: pin, met: 0 })),
       ].filter(member => member !== null)
-      return members.length < pairs.length + alone.length ? null : { type: 'members', members }
+      return members.length < pairs.length + alone.length && scope.leavesOut !== true
+        ? null
+        : { type: 'members', members }
     },
   }
 }

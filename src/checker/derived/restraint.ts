@@ -31,23 +31,56 @@ interface Held {
 const ownReads = Object.values(ways).flatMap(way => Object.values(way.inputs).flatMap(({ reads }) => reads))
 const forceLine = { line: 'F = m_full * a', unit: 'N', says: 'the full tank at the design acceleration' } as const
 
+interface Wanted {
+  readonly symbol: string
+  readonly meaning: string
+  readonly gives: 'stress' | 'allowed'
+}
+
+const given = ({ symbol, meaning, gives }: Wanted): Omit<Input<number>, 'read'> => ({
+  symbol,
+  meaning,
+  dimension: 'pressure',
+  reads: [...new Set([...fullMass().reads, ...ownReads])],
+  formula:
+    gives === 'stress'
+      ? [forceLine, ...holderKinds.map(kind => stressLine(kind))]
+      : holderKinds.map(kind => allowedLine(kind)),
+})
+
 /** The stress in what holds the tank least well, or what that may carry; the notebook says how all compare. */
 export function weakestHolder(gives: 'stress' | 'allowed'): Input<number> {
   const isStress = gives === 'stress'
   return {
-    symbol: isStress ? 'sigma' : 'sigma_a',
-    meaning: isStress ? 'stress in what holds it least well' : 'the allowable stress of what holds it least well',
-    dimension: 'pressure',
-    reads: [...new Set([...fullMass().reads, ...ownReads])],
-    formula: isStress
-      ? [forceLine, ...holderKinds.map(kind => stressLine(kind))]
-      : holderKinds.map(kind => allowedLine(kind)),
+    ...given({
+      symbol: isStress ? 'sigma' : 'sigma_a',
+      meaning: isStress ? 'stress in what holds it least well' : 'the allowable stress of what holds it least well',
+      gives,
+    }),
     read: (scope): Found | null => {
       const held = holdersBySlack(scope)
       const [weakest] = held ?? []
       if (held === null || weakest === undefined) return null
       scope.notebook.note(sayRanking(held))
       return { type: 'figure', term: weakest[gives] }
+    },
+  }
+}
+
+/** The same of the kinds that come after it, the second weakest by 2; absent where there are not so many. */
+export function nextHolder(place: 2 | 3 | 4, gives: 'stress' | 'allowed'): Input<number> {
+  const isStress = gives === 'stress'
+  const after = { 2: 'second', 3: 'third', 4: 'fourth' }[place]
+  return {
+    ...given({
+      symbol: isStress ? `sigma_${place}` : `sigma_${place}_a`,
+      meaning: `${isStress ? 'stress in' : 'the allowable stress of'} what holds it ${after} least well`,
+      gives,
+    }),
+    isOptional: true,
+    read: (scope): Found | null => {
+      const term = holdersBySlack(scope)?.[place - 1]?.[gives]
+      return term === undefined ? { type: 'none' } : { type: 'figure', term }
     },
   }
 }

@@ -87,7 +87,9 @@ function eachLoad(symbol: string, meaning: string, of: (scope: Scope) => readonl
       if (subjects.length === 0) scope.notebook.need(scope.subject.id, `no ${meaning} are in the record`)
       const found = subjects.map(subject => load.read(withSubject(scope, subject)))
       const terms = found.flatMap(one => (one?.type === 'figure' ? [one.term] : []))
-      return terms.length === 0 || terms.length < found.length ? null : { type: 'figures', terms }
+      return terms.length === 0 || (terms.length < found.length && scope.leavesOut !== true)
+        ? null
+        : { type: 'figures', terms }
     },
   }
 }

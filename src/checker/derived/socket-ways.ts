@@ -5,7 +5,8 @@ import { statedLeaf } from '../leaf.ts'
 import { lookUp, targetOf, usedWords } from '../look-up.ts'
 import { type CheckSubject, type Scope, withSubject } from '../scope.ts'
 import { parts, type SubjectSource } from '../subjects.ts'
-import { fitsContact, isBlank, type SocketContact, socketStandard } from '../tables/trailer-sockets.ts'
+import type { SocketContact } from '../tables/socket-contact.ts'
+import { fitsContact, isBlank, socketStandard } from '../tables/trailer-sockets.ts'
 import { pinsOfSubject } from './connector-pins.ts'
 
 /** Each trailer socket whose standard or whose ways are written. */
@@ -35,6 +36,8 @@ export type SocketWay = Member<{
   readonly least: number | null
   /** It may not be left free, since the contact that it is the return of is used. */
   readonly needed: string | null
+  /** Not null: what else may be on this contact, which differs by market. */
+  readonly differs: string | null
 }>
 
 /** The ways of the connector of the socket's name, and the contacts of its standard. What a way that must be used carries is missing where it is not written. */
@@ -44,7 +47,7 @@ export function socketWays(): Input<readonly SocketWay[]> {
     meaning: "ways of the connector of the socket's name",
     dimension: null,
     reads: ['trailer-socket/standard', 'pin/carries', 'pin/wire.area'],
-    tables: ['ISO 1724', 'ISO 11446'],
+    tables: ['ISO 1724', 'ISO 11446', 'ISO 3732'],
     read: readWays,
   }
 }
@@ -57,7 +60,7 @@ function readWays(scope: Scope): Found | null {
   if (standard === null || pins.length === 0) return null
   scope.notebook.look({
     table: 'Trailer socket',
-    row: `${standard.name}, ${standard.contacts.length} contacts`,
+    row: `${standard.name}, ${standard.contacts.length} contacts; cores, informative: ${coresOf(standard.contacts)}`,
     source: standard.name,
   })
   const strange = pins.filter(({ name }) => !standard.contacts.some(({ contact }) => contact === name))
@@ -65,11 +68,18 @@ function readWays(scope: Scope): Found | null {
     ...inOrder(standard.contacts).map(contact => contactOf(scope, { contact, pins })),
     ...strange.map(pin => strangeWay(scope, pin)),
   ]
-  return members.includes(null) ? null : { type: 'members', members: members.filter(member => member !== null) }
+  return members.includes(null) && scope.leavesOut !== true
+    ? null
+    : { type: 'members', members: members.filter(member => member !== null) }
 }
 
 const inOrder = (contacts: readonly SocketContact[]): SocketContact[] =>
   [...contacts].sort((one, other) => Number(one.contact) - Number(other.contact))
+
+const coresOf = (contacts: readonly SocketContact[]): string =>
+  inOrder(contacts)
+    .flatMap(({ contact, colour }) => (colour === null ? [] : [`${contact} ${colour}`]))
+    .join(', ')
 
 function standardOf(scope: Scope): ReturnType<typeof socketStandard> {
   const { path } = lookUp(scope, 'trailer-socket/standard')
@@ -77,7 +87,7 @@ function standardOf(scope: Scope): ReturnType<typeof socketStandard> {
   const standard = words === null ? null : socketStandard(words)
   if (words === null) scope.notebook.need(path, 'the standard of the socket is not written')
   else if (standard === null)
-    scope.notebook.need(path, `of \`${words}\` no allocation is held, only of ISO 1724 and ISO 11446`)
+    scope.notebook.need(path, `of \`${words}\` no allocation is held, only of ISO 1724, ISO 3732 and ISO 11446`)
   return standard
 }
 
@@ -120,6 +130,7 @@ function contactOf(scope: Scope, { contact, pins }: Contact): FoundMember | null
       section,
       least: isSized ? leastSection(contact.section ?? 0) : none,
       needed: none,
+      differs: contact.differs === true && !isBlank(carries.words) ? words(contact.function) : none,
     },
   }
 }
@@ -146,6 +157,7 @@ function absentWay(scope: Scope, { contact, pins }: Contact): FoundMember | null
     section: none,
     least: none,
     needed: isNeeded ? words(contact.withContact ?? '') : none,
+    differs: none,
   }
   return { path, name: contact.contact, fields }
 }
@@ -153,7 +165,7 @@ function absentWay(scope: Scope, { contact, pins }: Contact): FoundMember | null
 /** A way that the standard has not. */
 function strangeWay(scope: Scope, pin: CheckSubject): FoundMember {
   const carries = carriedBy.read(withSubject(scope, pin)) ?? none
-  const fields = { carries, wanted: none, fits: none, section: none, least: none, needed: none }
+  const fields = { carries, wanted: none, fits: none, section: none, least: none, needed: none, differs: none }
   return { path: pathOf(scope, pin.name), name: pin.name, fields }
 }
 

@@ -7,6 +7,7 @@ import type { Scope } from '../scope.ts'
 import { gaugeColumns, gaugeRows, gaugeSource, thinWall, thinWallSource } from '../tables/cable-rating.ts'
 import type { Leaf } from '../term.ts'
 import { insulation } from './cable-insulation.ts'
+import { compareGauge, compareSection } from './compared-ratings.ts'
 
 /** The rating of one cable at 30 °C by a table: a section by that of thin-wall cable, a gauge by its insulation's column. */
 export function tabulatedRating(of: string, symbol: string): Input<number> {
@@ -28,7 +29,7 @@ function readRating(of: string, symbol: string, scope: Scope): Found | null {
   }
   const found = figureAt(
     target,
-    { symbol: 'A', meaning: 'section of the cable', dimension: 'area', unit: 'mm2', exact: true },
+    { symbol: 'A', meaning: 'section of the cable', dimension: 'area', unit: 'mm2', exact: true, isSize: true },
     scope,
   )
   if (found?.type !== 'figure' || found.term.type !== 'leaf') return null
@@ -51,6 +52,7 @@ function bySection(area: Leaf, scope: Scope): number | null {
   const row = thinWall.filter(([from]) => from <= section * (1 + 1e-9)).at(-1)
   if (row === undefined) return null
   const [from, amperes] = row
+  compareSection(area, scope)
   scope.notebook.look({ table: 'Cable rating, thin wall', row: `${from} mm²: ${amperes} A`, source: thinWallSource })
   return amperes
 }
@@ -64,6 +66,7 @@ function byGauge(of: string, area: Leaf, scope: Scope): number | null {
   const row = gaugeRows.filter(([gauge]) => areaOf(gauge) <= area.value * (1 + 1e-9)).at(-1)
   const amperes = column < 0 ? undefined : row?.[column + 1]
   if (row === undefined || typeof amperes !== 'number') return null
+  compareGauge(area, degrees, scope)
   scope.notebook.look({
     table: 'Cable rating by gauge',
     row: `${row[0]} AWG, ${gaugeColumns[column] ?? ''} °C: ${amperes} A`,

@@ -4,8 +4,10 @@ import type { Found, Input } from '../input.ts'
 import { ifGiven } from '../inputs/choose.ts'
 import { readAll, termsOf } from '../inputs/derived.ts'
 import { value } from '../inputs/value.ts'
-import type { Scope } from '../scope.ts'
+import { Notebook } from '../notebook.ts'
+import { type Scope, withNotebook } from '../scope.ts'
 import { type Term, workOut } from '../term.ts'
+import { tooLargeInside, troubleOfShape } from './shape-trouble.ts'
 import { type FoundShape, shapeVolume } from './shape-volume.ts'
 
 const side = (key: string, symbol: string): Input<number> =>
@@ -47,12 +49,29 @@ function readVolume(symbol: string, scope: Scope): Found | null {
   const volume = scope.record.volumes.find(({ part }) => part === scope.subject.id)
   const inside = insideOf(volume, scope)
   if (inside === null) return null
-  const less = (volume?.less ?? []).map((held, at) =>
-    shapeVolume(foundShape(held, { path: `less.${at + 1}`, tag: `_${at + 1}` }, scope), `V_less_${at + 1}`, null),
-  )
+  const shapes = lessShapes(volume, scope)
+  if (shapes === null) return null
+  const less = shapes.map((shape, at) => shapeVolume(shape, `V_less_${at + 1}`, null))
   const line = less.length === 0 ? `${symbol} = V_in` : `${symbol} = V_in - sum(V_less)`
   const says = less.length === 0 ? 'nothing stands inside' : 'less what stands inside'
-  return { type: 'figure', term: workFormula([{ line, unit: 'L', says }], { V_in: inside, V_less: less }) }
+  const term = workFormula([{ line, unit: 'L', says }], { V_in: inside, V_less: less })
+  if (workOut(term) > 0) return { type: 'figure', term }
+  scope.notebook.refuse(`volume:${scope.subject.id}/less`, 'what stands inside is larger than the tank')
+  return null
+}
+
+/** The cut-outs and baffles of a tank; null where one of them cannot stand in it, and the notebook says why. */
+export function lessShapes(volume: Volume | undefined, scope: Scope): FoundShape[] | null {
+  const shapes = (volume?.less ?? []).map((held, at) =>
+    foundShape(held, { path: `less.${at + 1}`, tag: `_${at + 1}` }, scope),
+  )
+  const thickness = wall.read(withNotebook(scope, new Notebook()))
+  const inner = thickness?.type === 'figure' ? workOut(thickness.term) : 0
+  const trouble = shapes.map(shape => troubleOfShape(shape, null)).find(words => words !== null)
+  const words = trouble ?? (volume === undefined ? null : tooLargeInside(volume, inner))
+  if (words === null) return shapes
+  scope.notebook.refuse(`volume:${scope.subject.id}/less`, words)
+  return null
 }
 
 function insideOf(volume: Volume | undefined, scope: Scope): Term | null {
@@ -62,10 +81,17 @@ function insideOf(volume: Volume | undefined, scope: Scope): Term | null {
   }
   const thickness = wall.read(scope)
   if (thickness?.type !== 'figure') return null
-  return withInside(
-    shapeVolume(foundShape(volume.outside, { path: 'outside', tag: '' }, scope), 'V_in', thickness.term),
-    scope,
-  )
+  const shape = foundShape(volume.outside, { path: 'outside', tag: '' }, scope)
+  return isSound(shape, thickness.term, scope) ? withInside(shapeVolume(shape, 'V_in', thickness.term), scope) : null
+}
+
+/** Whether a tank's outside can hold anything; where not, the notebook says why. */
+export function isSound(shape: FoundShape, wallThickness: Term, scope: Scope): boolean {
+  const trouble = troubleOfShape(shape, wallThickness)
+  if (trouble === null) return true
+  const isWall = trouble.startsWith('the wall')
+  scope.notebook.refuse(isWall ? `${scope.subject.id}/wall` : `volume:${scope.subject.id}/outside`, trouble)
+  return false
 }
 
 /** A shape of the subject's volume with the path and the places of its figures. */

@@ -1,8 +1,10 @@
 import type { Dimension } from '../../quantities/quantity.ts'
 import type { Found, FoundMember, Given, Input, Inputs, Member } from '../input.ts'
+import { statedLeaf } from '../leaf.ts'
 import { pathOf } from '../look-up.ts'
 import { type CheckSubject, type Scope, withSubject } from '../scope.ts'
 import type { Selector } from '../subjects.ts'
+import type { Term } from '../term.ts'
 import { readAll } from './derived.ts'
 import { readsOf } from './reads-of.ts'
 
@@ -30,9 +32,16 @@ export function each(spec: EachSpec, input: Input<number>): Input<readonly numbe
       }
       const found = subjects.map(subject => input.read(withSubject(scope, subject)))
       const terms = found.flatMap(one => (one?.type === 'figure' ? [one.term] : []))
-      return terms.length === found.length ? { type: 'figures', terms } : null
+      if (terms.length === found.length) return { type: 'figures', terms }
+      return scope.leavesOut ? { type: 'figures', terms: found.map(one => termOr(one, spec.symbol)) } : null
     },
   }
+}
+
+/** What is missing counts nothing, in its place, so that factors beside it keep theirs. */
+function termOr(found: Found | null, symbol: string): Term {
+  if (found?.type === 'figure') return found.term
+  return statedLeaf('assumed', { symbol, meaning: 'not known, left out', value: 0, unit: '1' })
 }
 
 /** The members of a set with some of what is written of each, for a check that counts offenders. */
@@ -48,7 +57,7 @@ export function members<I extends Inputs>(
     read: scope => {
       const found = spec.of(scope).map(subject => memberOf(subject, fields, scope))
       const all = found.filter(member => member !== null)
-      return all.length === found.length ? { type: 'members', members: all } : null
+      return all.length === found.length || scope.leavesOut ? { type: 'members', members: all } : null
     },
   }
 }

@@ -37,6 +37,6 @@ function readEnd({ of, meaning, dimension, symbol }: ValueSpec, side: 'min' | 'm
     symbol,
     meaning,
   } as const
-  scope.notebook.see({ ...leaf, id: target.path, session, figure })
+  scope.notebook.see({ ...leaf, session, figure })
   return { type: 'figure', term: { ...leaf, session, figure, quantity, text, unit } } as const
 }

@@ -1,6 +1,7 @@
 import { findThing, resolvePath } from '../../record/lookups.ts'
 import type { Input } from '../input.ts'
 import { targetOf } from '../look-up.ts'
+import { senseOf } from '../sense.ts'
 import { figureAt } from './value.ts'
 
 /** What the record holds of the path that build.md requires something of, in the dimension of what is required. */
@@ -20,7 +21,8 @@ export function requiredValue(symbol: string): Input<number> {
         return null
       }
       const { dimension, unit } = requirement.value
-      return figureAt(target, { symbol, meaning: target.path, dimension, unit }, scope)
+      const sense = senseOf(target.path, requirement.value) === 'more' ? 'more' : 'any' // a free property may be negative: an offset
+      return figureAt(target, { symbol, meaning: target.path, dimension, unit, sense }, scope)
     },
   }
 }

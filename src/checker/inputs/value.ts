@@ -4,6 +4,8 @@ import type { Found, Input } from '../input.ts'
 import { leafOf, statedLeaf } from '../leaf.ts'
 import { lookUp, type Target } from '../look-up.ts'
 import type { Scope } from '../scope.ts'
+import { nonsenseOf, type Sense, senseOf } from '../sense.ts'
+import type { Leaf } from '../term.ts'
 
 export interface ValueSpec {
   /** `circuit/length`: of the subject; `build/nominal`, `vehicle/wheelbase`; else of the one part of that kind. */
@@ -15,6 +17,10 @@ export interface ValueSpec {
   readonly unit: string
   /** Ratings, nominal voltages, nominal sections, thread sizes, gauges, counts. */
   readonly exact?: boolean
+  /** Where its property does not tell: whether it may be zero or less. */
+  readonly sense?: Sense
+  /** A row of a table is read off by it, so that it has to be one size and no bound. */
+  readonly isSize?: true
 }
 
 /** A figure assumed where the record has none, and the sentence that says so. */
@@ -82,10 +88,16 @@ export function figureAt(target: Target, spec: Omit<ValueSpec, 'of'>, scope: Sco
     scope.record.build.approximateShare,
   )
   scope.notebook.see(term)
-  if (Number.isFinite(term.value)) return { type: 'figure', term }
-  scope.notebook.refuse(target.path, `${spec.meaning} is no single figure`)
+  const trouble = isNoFigure(term, spec)
+    ? 'is no single figure'
+    : nonsenseOf(term, spec.sense ?? senseOf(target.path, held.value))
+  if (trouble === null) return { type: 'figure', term }
+  scope.notebook.refuse(target.path, `${spec.meaning} ${trouble}`)
   return null
 }
+
+const isNoFigure = ({ value: size, bound }: Leaf, { isSize }: Pick<ValueSpec, 'isSize'>): boolean =>
+  !Number.isFinite(size) || (isSize === true && bound !== null)
 
 /** The quantity that a target holds, if it is one. */
 export function quantityHeld({ held }: Target): Held<Quantity> | null {

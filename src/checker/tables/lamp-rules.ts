@@ -43,3 +43,27 @@ export const lampRows: Readonly<Record<string, Partial<Record<LampSize, number>>
 /** What daytime running lamps may be apart on a vehicle narrower than 1300 mm. */
 export const narrowSpacing = 400 // mm, UN R48, 6.19.4
 export const narrowWidth = 1300 // mm, UN R48, 6.19.4
+
+/** What another rule that was read gives, in mm: it stands beside a row that was not seen, and judges nothing. */
+export const britishRows: Readonly<Record<string, { readonly source: string } & Partial<Record<LampSize, number>>>> = {
+  'stop-lamp': {
+    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 12',
+    'height-top': 1500,
+    'height-bottom': 350,
+    spacing: 400,
+  },
+  'front-position-lamp': {
+    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 2, first used from 1 April 1986',
+    'height-top': 1500,
+    'edge-distance': 400,
+  },
+  'dipped-beam': {
+    source: 'Road Vehicles Lighting Regulations (Northern Ireland) 2000 (SR 2000/169), schedule 4',
+    'height-top': 1200,
+    'edge-distance': 400,
+  },
+  'rear-reflector': {
+    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 18',
+    'edge-distance': 400,
+  },
+}

@@ -1,17 +1,5 @@
-/** One contact of a trailer socket: what the standard puts on it, its least section in mm², and words by which a builder says so. */
-export interface SocketContact {
-  readonly contact: string
-  readonly function: string
-  /** Null: reserved. */
-  readonly section: number | null
-  /** All of these have to be found in what is carried. */
-  readonly words: readonly RegExp[]
-  /** None of these may be. */
-  readonly not?: RegExp
-  /** It may be left free; where the contact named here is used, it may not. */
-  readonly free?: true
-  readonly withContact?: string
-}
+import type { SocketContact } from './socket-contact.ts'
+import { iso3732 } from './trailer-12s.ts'
 
 const left = /\b(left|l|lh)\b|\b58\s?l\b/
 const right = /\b(right|r|rh)\b|\b58\s?r\b/
@@ -25,6 +13,7 @@ const supply = /permanent|constant|continuous|unswitched|always|battery|\b30\b/
 const indicatorOf = (contact: string, side: RegExp, other: RegExp): SocketContact => ({
   contact,
   function: `${side === left ? 'left' : 'right'} direction indicator`,
+  colour: side === left ? 'yellow' : 'green',
   section: 1.5,
   words: [side, indicator],
   not: other,
@@ -33,6 +22,7 @@ const indicatorOf = (contact: string, side: RegExp, other: RegExp): SocketContac
 const positionOf = (contact: string, side: RegExp, other: RegExp): SocketContact => ({
   contact,
   function: `${side === left ? 'left' : 'right'} rear position and plate lamp`,
+  colour: side === left ? 'black' : 'brown',
   section: 1.5,
   words: [side, position],
   not: new RegExp(`${other.source}|${anotherLamp}`),
@@ -41,10 +31,10 @@ const positionOf = (contact: string, side: RegExp, other: RegExp): SocketContact
 /** What both standards have alike on their first seven contacts, but for the second. */
 const common: readonly SocketContact[] = [
   indicatorOf('1', left, right),
-  { contact: '3', function: 'common return', section: 2.5, words: [back], not: /\b(9|10)\b/ },
+  { contact: '3', function: 'common return', colour: 'white', section: 2.5, words: [back], not: /\b(9|10)\b/ },
   indicatorOf('4', right, left),
   positionOf('5', right, left),
-  { contact: '6', function: 'stop lamps', section: 1.5, words: [/stop|brake|\b54\b/], not: back },
+  { contact: '6', function: 'stop lamps', colour: 'red', section: 1.5, words: [/stop|brake|\b54\b/], not: back },
   positionOf('7', left, right),
 ]
 
@@ -54,6 +44,7 @@ const iso1724: readonly SocketContact[] = [
   {
     contact: '2',
     function: 'rear fog lamp',
+    colour: 'blue',
     section: 1.5,
     words: [new RegExp(`${fog.source}|${supply.source}|12\\s?v`)],
     not: new RegExp(`front|${back.source}`),
@@ -67,15 +58,25 @@ const iso11446: readonly SocketContact[] = [
   {
     contact: '2',
     function: 'rear fog lamp',
+    colour: 'blue',
     section: 1.5,
     words: [fog],
     not: new RegExp(`front|${back.source}`),
     free: true,
   },
-  { contact: '8', function: 'reversing lamp', section: 1.5, words: [/revers|back-?\s?up/], not: back, free: true },
+  {
+    contact: '8',
+    function: 'reversing lamp',
+    colour: 'pink',
+    section: 1.5,
+    words: [/revers|back-?\s?up/],
+    not: back,
+    free: true,
+  },
   {
     contact: '9',
     function: 'permanent supply',
+    colour: 'orange',
     section: 2.5,
     words: [supply],
     not: new RegExp(`${back.source}|ignition|\\bswitched`),
@@ -84,6 +85,7 @@ const iso11446: readonly SocketContact[] = [
   {
     contact: '10',
     function: 'ignition-controlled supply',
+    colour: 'grey',
     section: 2.5,
     words: [/ignition|switched|fridge|refrigerator|charg|\b15\b/],
     not: new RegExp(`${back.source}|unswitched`),
@@ -92,6 +94,7 @@ const iso11446: readonly SocketContact[] = [
   {
     contact: '11',
     function: 'return for contact 10',
+    colour: 'white/black',
     section: 2.5,
     words: [back],
     not: /\b9\b|permanent/,
@@ -101,6 +104,7 @@ const iso11446: readonly SocketContact[] = [
   {
     contact: '12',
     function: 'reserved',
+    colour: null,
     section: null,
     words: [/reserved|spare|free|not used|unused|blank|coupled|trailer (detection|present|recognition)/],
     free: true,
@@ -108,6 +112,7 @@ const iso11446: readonly SocketContact[] = [
   {
     contact: '13',
     function: 'return for contact 9',
+    colour: 'white/red',
     section: 2.5,
     words: [back],
     not: /\b10\b|ignition/,
@@ -121,6 +126,7 @@ export function socketStandard(
   words: string,
 ): { readonly name: string; readonly contacts: readonly SocketContact[] } | null {
   if (/11446/.test(words)) return { name: 'ISO 11446', contacts: iso11446 }
+  if (/3732|\b12\s?s\b/i.test(words)) return { name: 'ISO 3732', contacts: iso3732 }
   return /1724|\b12\s?n\b/i.test(words) ? { name: 'ISO 1724', contacts: iso1724 } : null
 }
 
