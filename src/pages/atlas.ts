@@ -1,5 +1,6 @@
 import type { Check } from '../checker/check.ts'
 import type { CircuitChoice } from '../checker/circuit-choices.ts'
+import type { CircuitVoltages } from '../checker/circuit-voltages.ts'
 import type { DipMark } from '../checker/derived/dip-table.ts'
 import type { NextMeasurement } from '../checker/measure-next.ts'
 import type { Verdict } from '../checker/verdict.ts'
@@ -41,16 +42,24 @@ export interface SiteExtras {
   readonly wiring?: PlacedWiring
   /** By circuit: what its checks would say of other sizes. */
   readonly choices?: ReadonlyMap<string, readonly CircuitChoice[]>
+  /** By circuit: what is lost along its way with the load on; null where a figure is missing. */
+  readonly voltages?: ReadonlyMap<string, CircuitVoltages | null>
   /** By tank: what it holds by the height of the level, as marks of a dip stick. */
   readonly dips?: ReadonlyMap<string, readonly DipMark[]>
   /** Said in the title block, such as the date of publishing; null: nothing. */
   readonly date: string | null
   /** SHA-256 of record.json, in hexadecimal: who has a page on paper can tell whether a file is the one it was printed from. */
   readonly sum?: string
+  /** Noughts in the form of the manifest's sum, which is put in their place on the overview when it is known. */
+  readonly manifestSum?: string
+  /** The record is published as one document too. */
+  readonly paper?: boolean
   /** While serving, a page may ask its server whether it has changed. */
   readonly serve: boolean
   /** Scripts of other parts, by their address within the record. */
   readonly scripts: readonly string[]
+  /** The address at which the record will be published, with a slash at its end. */
+  readonly base?: string | null
 }
 
 /** The record with what every page needs to find in it. */

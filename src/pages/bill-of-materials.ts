@@ -7,7 +7,7 @@ import { massOf, massText } from './masses.ts'
 import { inMoney, moneyCell } from './money-cells.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { type PageScope, saidWords, spaced, standing } from './page-scope.ts'
-import { photoOf } from './part-photo.ts'
+import { photoCell } from './part-photo.ts'
 import { column, row, table } from './tables.ts'
 import { noteAddress, subjectAddress } from './thing-addresses.ts'
 import { standingCell } from './thing-table.ts'
@@ -44,7 +44,7 @@ function billRow(scope: PageScope, part: Part, withCost: boolean): TableRow {
     wordsCell(part.qty),
     standingCell(scope, standing(part.properties, 'mass')),
     ...costs,
-    wordsCell(photoOf(scope, part)),
+    photoCell(scope, part),
   ])
 }
 

@@ -1,4 +1,5 @@
 import type { Drawing } from './drawing.ts'
+import type { PictureSources } from './picture-sources.ts'
 import type { FigureColumns, Run } from './typeset.ts'
 
 /** Words in a line: plain, or leading somewhere. `look`: `unit` muted, `path` an identifier, `said` the builder's own words. */
@@ -47,7 +48,17 @@ export type Cell =
   | { readonly kind: 'drawing'; readonly drawing: Drawing }
   | { readonly kind: 'balloon'; readonly balloon: Balloon; readonly words: readonly Inline[] }
   | { readonly kind: 'evidence'; readonly lines: readonly { readonly mark: Mark; readonly words: readonly Inline[] }[] }
+  /** A small picture, and words that lead to where it stands large. */
+  | { readonly kind: 'thumb'; readonly picture: Thumb; readonly words: readonly Inline[] }
   | { readonly kind: 'tick' }
+
+/** A picture beside words that say what it shows. */
+export interface Thumb {
+  readonly src: string
+  readonly sources: PictureSources | null
+  readonly width: number | null
+  readonly height: number | null
+}
 
 /** A wire as it looks, and its colours in words. */
 export interface WireCell {

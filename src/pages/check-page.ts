@@ -1,9 +1,10 @@
 import type { Check, Example } from '../checker/check.ts'
 import type { Limit } from '../checker/limit.ts'
-import type { Shown, Verdict } from '../checker/verdict.ts'
+import type { Verdict, Working } from '../checker/verdict.ts'
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import { axleMasses } from './axle-parts.ts'
+import { aloud } from './equation.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { pageScope, spaced } from './page-scope.ts'
@@ -43,22 +44,16 @@ export function makeCheckPage(atlas: Atlas, check: Check): Page {
   })
 }
 
-/** The formula of each aspect, as symbols: every answer shows the same. What a line is stands in any answer that works it. */
+/** The formula of each aspect, as symbols: every answer shows the same. */
 function formulas(answers: readonly Verdict[]): PartOfPage[] {
-  const seen = new Map<string, readonly Shown[]>()
+  const seen = new Map<string, Working['formula']>()
   for (const { aspect, working } of answers) if (working.formula.length > 0) seen.set(aspect ?? '', working.formula)
   if (seen.size === 0) return []
   const parts = [...seen].flatMap(([aspect, lines]): PartOfPage[] => [
     ...(seen.size > 1 ? [heading(spaced(aspect), `formula-${aspect}`, 3)] : []),
-    { kind: 'formula', lines: lines.map(line => ({ ...line, says: meaningOf(line, answers) })) },
+    { kind: 'formula', lines: lines.map(line => ({ ...line, mathml: aloud(line) })) },
   ])
   return [heading('Formula', 'formula'), ...parts]
-}
-
-function meaningOf({ text }: Shown, answers: readonly Verdict[]): string {
-  const symbol = text.split(' = ')[0]
-  const step = answers.flatMap(({ working }) => working.steps).find(one => one.symbol.text === symbol)
-  return step?.says ?? ''
 }
 
 function inputs(check: Check): PartOfPage[] {

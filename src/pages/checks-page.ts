@@ -2,8 +2,10 @@ import type { Verdict } from '../checker/verdict.ts'
 import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import type { Mark } from './cells.ts'
-import { look, plain, wordsCell } from './inline.ts'
+import { figure, look, plain, wordsCell } from './inline.ts'
 import { type PageScope, pageScope } from './page-scope.ts'
+import { provenanceParts } from './provenance-table.ts'
+import { resultInOthers } from './result-in-others.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page } from './site-data.ts'
 import { column, heading, row, table, words } from './tables.ts'
@@ -37,6 +39,7 @@ export function makeChecksPage(atlas: Atlas): Page {
       ),
       open.length === 0 ? wideRow() : wideRow(heading('Not passed', 'open'), notPassed(scope, open)),
       wideRow(heading('Every question', 'all'), questions(scope)),
+      wideRow(...provenanceParts(scope)),
     ],
   })
 }
@@ -56,7 +59,10 @@ function notPassed(scope: PageScope, open: readonly Verdict[]) {
           ...(verdict.aspect === null ? [] : [plain(`, ${verdict.aspect}`)]),
         ]),
         { kind: 'marks', marks: [{ verdict: verdict.verdict, text: verdict.verdict, href: null }], otherwise: '' },
-        wordsCell(verdict.working.says),
+        wordsCell(
+          figure(verdict.working.says),
+          figure(resultInOthers(verdict, scope.record.build.reading.gallon) ?? ''),
+        ),
       ]),
     ),
   })

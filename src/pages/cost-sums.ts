@@ -4,6 +4,7 @@ import type { TableRow } from './blocks.ts'
 import type { Cell, Inline } from './cells.ts'
 import { plain, wordsCell } from './inline.ts'
 import { inMoney } from './money-cells.ts'
+import { largestAmounts } from './most-of-it.ts'
 import type { PartOfPage } from './page-parts.ts'
 import type { PageScope } from './page-scope.ts'
 import { column, row, table } from './tables.ts'
@@ -24,7 +25,12 @@ export const sumCell = (scope: PageScope, lines: Lines): Cell =>
 export function sumTable(scope: PageScope, lines: Lines): PartOfPage {
   const { ledger } = scope.record
   const line = (name: string, some: Lines, sub: readonly Inline[] = []): TableRow =>
-    row([wordsCell(name, sub), wordsCell(inMoney(scope, sumOf(scope, some)))])
+    row([
+      wordsCell(name, sub),
+      wordsCell(inMoney(scope, sumOf(scope, some))),
+      wordsCell(String(some.length)),
+      wordsCell(largestAmounts(scope, some)),
+    ])
   const where = (place: Whereabouts): Lines => lines.filter(({ whereabouts }) => whereabouts === place)
   const on = where('on the vehicle')
   const spare =
@@ -33,14 +39,21 @@ export function sumTable(scope: PageScope, lines: Lines): PartOfPage {
       : [plain(`${inMoney(scope, ledger.onVehicle)} of it for the quantities that are fitted`)]
   return table({
     caption: 'Where the money is',
-    columns: [column('What', 'wide'), column('Amount', 'num')],
+    columns: [column('What', 'wide'), column('Amount', 'num'), column('Amounts', 'num'), column('The largest', 'wide')],
     rows: [
       line('Donors', where('donor')),
       line('Parts that are on the vehicle', on, spare),
       line('Parts that are not, less what came back for them', where('not on the vehicle')),
       line('Materials, tools and services', where('used up')),
     ],
-    foot: [row([wordsCell('Paid in all'), wordsCell(inMoney(scope, ledger.total))])],
+    foot: [
+      row([
+        wordsCell('Paid in all'),
+        wordsCell(inMoney(scope, ledger.total)),
+        wordsCell(String(lines.length)),
+        wordsCell([plain('every amount', '#ledger')]),
+      ]),
+    ],
   })
 }
 

@@ -20,6 +20,8 @@ export interface Drawing {
   readonly tells?: string
   readonly look: string
   readonly strokes: readonly Stroke[]
+  /** Its name on its page, given when the page is whole. */
+  readonly id?: string
 }
 
 export const path = (look: string, d: string): Stroke => ({ kind: 'path', d, look })

@@ -32,11 +32,14 @@ const whole: readonly (readonly [string, string])[] = [
   ['record.schema.json', 'what record.json holds, as a JSON Schema (2020-12)'],
 ]
 
+const paper = ['record.pdf', 'all of it to print or to hand on: one document with contents and page numbers'] as const
+
 function wholeTable(scope: PageScope) {
+  const files = scope.atlas.extras.paper === true ? [paper, ...whole] : whole
   return table({
     caption: 'Whole files',
     columns: [column('File'), column('What it holds', 'wide')],
-    rows: whole.map(([path, holds]) => row([wordsCell([scope.link(path, path)]), wordsCell(holds)])),
+    rows: files.map(([path, holds]) => row([wordsCell([scope.link(path, path)]), wordsCell(holds)])),
   })
 }
 

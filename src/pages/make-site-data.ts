@@ -13,13 +13,16 @@ import { makeFindingsPage } from './findings-page.ts'
 import { makeHoursPage } from './hours-page.ts'
 import { makeInspectionPage } from './inspection-page.ts'
 import { makeJobsPage } from './jobs-page.ts'
+import { makeLabelPages } from './labels-page.ts'
 import { makeMeasureNextPage } from './measure-next-page.ts'
 import { measurementOrders } from './measurement-orders.ts'
 import { makeMeasurementsPage } from './measurements-page.ts'
+import { nameDrawings } from './name-drawings.ts'
 import { makeOverviewPage } from './overview-page.ts'
 import { makePartPage } from './part-page.ts'
 import { makePartsPage } from './parts-page.ts'
 import { makePhotosPage } from './photos-page.ts'
+import { makeRecordsPage } from './records-page.ts'
 import { makeRoadPage } from './road-page.ts'
 import { makeSearchPage } from './search-page.ts'
 import { makeSessionPage } from './session-page.ts'
@@ -47,7 +50,7 @@ export function makeSiteData(record: PublishableRecord, verdicts: readonly Verdi
       ...thingPages(atlas),
       ...checkPages(atlas),
       ...sheetPages(atlas),
-    ],
+    ].map(nameDrawings),
   }
 }
 
@@ -98,8 +101,9 @@ function sheetPages(atlas: Atlas): Page[] {
     makeRoadPage(atlas),
     makeHoursPage(atlas),
     makeMeasureNextPage(atlas),
+    ...makeLabelPages(atlas),
     ...(hasSheet(atlas, 'cost') ? [makeCostPage(atlas)] : []),
-    ...(hasSheet(atlas, 'inspection') ? [makeInspectionPage(atlas)] : []),
+    ...(hasSheet(atlas, 'inspection') ? [makeInspectionPage(atlas), makeRecordsPage(atlas)] : []),
     ...(hasSheet(atlas, 'since') ? [makeSincePage(atlas)] : []),
     ...(hasSheet(atlas, 'files') ? [makeFilesPage(atlas)] : []),
     ...(hasSheet(atlas, 'photos') ? [makePhotosPage(atlas)] : []),

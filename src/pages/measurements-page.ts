@@ -102,7 +102,7 @@ function measurementRow(scope: PageScope, readings: readonly Measurement[], orde
     [
       whatCell(scope, last, { note, order }),
       { kind: 'leader', leader: scope.leader(last.quantity.text, last) },
-      wordsCell(figure(inOtherUnits(last.quantity) ?? '')),
+      wordsCell(figure(inOtherUnits(last.quantity, scope.record.build.reading.gallon) ?? '')),
       wordsCell(last.with ?? ''),
       beforeCell(scope, readings),
       { kind: 'marks', marks: checkMarks(scope, last), otherwise: '' },

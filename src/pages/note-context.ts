@@ -1,4 +1,5 @@
 import type { ThingTarget } from '../../plugins/things/node.ts'
+import type { PictureSources } from './picture-sources.ts'
 
 /** A place to go to, and the words that lead there. `href` null: the words stand alone. */
 export interface Link {
@@ -6,9 +7,12 @@ export interface Link {
   readonly href: string | null
 }
 
-/** A picture as it is published. Sizes in pixels, null where unknown. */
+/** A picture as it is published. Width and height in pixels, null where unknown. */
 export interface Picture {
+  /** Its largest size. */
   readonly href: string
+  /** Its smaller ones; null for one that has none. */
+  readonly sources?: PictureSources | null
   readonly width: number | null
   readonly height: number | null
 }

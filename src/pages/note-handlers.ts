@@ -1,8 +1,9 @@
 import type { Element, ElementContent } from 'hast'
-import type { Html, ListItem, Nodes, Parents } from 'mdast'
+import type { Html, Image, ListItem, Nodes, Parents } from 'mdast'
 import { defaultHandlers, type Options } from 'remark-rehype'
 import type { ConnectorNode } from '../../plugins/connector/node.ts'
 import type { FigureNode } from '../../plugins/figures/node.ts'
+import type { MarkedPlaceNode } from '../../plugins/marked-places/node.ts'
 import type { MeasureNode } from '../../plugins/measure/node.ts'
 import type { PrivateBlockNode, PrivateNode } from '../../plugins/private/node.ts'
 import type { QuantityNode } from '../../plugins/quantities/node.ts'
@@ -20,6 +21,9 @@ const element = (tagName: string, properties: Element['properties'], children: E
 
 /** Words without mark-up as HTML nodes. */
 export const words = (value: string): ElementContent => ({ type: 'text', value })
+
+/** Not seen in a ring, but read where the words are quoted. */
+const hidden = (value: string): Element => element('span', { className: ['vh'] }, [words(value)])
 
 /** How each node of `plugins/` becomes HTML. What links need of the record is put in later. */
 export const noteHandlers: Handlers = {
@@ -48,6 +52,13 @@ export const noteHandlers: Handlers = {
       node,
       element('div', { className: ['connector'] }, state.wrap(connectorParts(state, node), true) as ElementContent[]),
     ),
+  markedPlace: (_state: State, node: MarkedPlaceNode) =>
+    element('span', { className: ['mk'], dataMark: `${node.picture ?? 0}:${node.number}` }, [
+      hidden('('),
+      words(String(node.number)),
+      hidden(')'),
+    ]),
+  image: pictureElement,
   figure: (state: State, node: FigureNode) => placed(state, node, figureElement(state, node)),
   listItem: jobItem,
 }
@@ -57,6 +68,13 @@ function figureRuns(text: string): ElementContent[] {
   return typeset(text).map(run =>
     run.unit ? element('span', { className: ['u'] }, [words(run.text)]) : words(run.text),
   )
+}
+
+/** A picture that bears marks is known by its number, for the step that puts them on it. */
+function pictureElement(state: State, node: Image): Element {
+  const made = defaultHandlers.image(state, node)
+  if (node.data?.picture !== undefined) made.properties.dataPicture = String(node.data.picture)
+  return made
 }
 
 /** A job item bears its identifier, for the step that knows how jobs stand. */

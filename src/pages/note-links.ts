@@ -1,12 +1,13 @@
 import type { Element, ElementContent, Root } from 'hast'
 import { type ThingScheme, thingSchemes } from '../../plugins/things/node.ts'
 import { eachElement, hasClass, replaceElements } from './elements.ts'
-import type { Link, NoteContext } from './note-context.ts'
+import type { Link, NoteContext, Picture } from './note-context.ts'
 
-/** Turns every link and picture of a note into one that leads somewhere on the published pages, or into its words. */
-export function resolveLinks(tree: Root, context: NoteContext): void {
+/** Turns every link and picture of a note into one that leads somewhere on the published pages, or into its words; gives the pictures by address. */
+export function resolveLinks(tree: Root, context: NoteContext): Map<string, Picture> {
+  const pictures = new Map<string, Picture>()
   replaceElements(tree, node => {
-    if (node.tagName === 'img') return resolvePicture(node, context)
+    if (node.tagName === 'img') return resolvePicture(node, context, pictures)
     if (node.tagName !== 'a' || 'dataFootnoteRef' in node.properties || 'dataFootnoteBackref' in node.properties)
       return null
     const link = target(String(node.properties.href ?? ''), context)
@@ -15,6 +16,7 @@ export function resolveLinks(tree: Root, context: NoteContext): void {
     node.properties.href = link.href
     return null
   })
+  return pictures
 }
 
 /** Links figures to what used them, except inside a link of the note: there the note's own stands. */
@@ -57,9 +59,10 @@ function decoded(url: string): string {
 }
 
 /** A picture of the record takes its published address; another is its alternative text. */
-function resolvePicture(node: Element, context: NoteContext): ElementContent[] | null {
+function resolvePicture(node: Element, context: NoteContext, pictures: Map<string, Picture>): ElementContent[] | null {
   const picture = context.picture(decoded(String(node.properties.src ?? '')))
   if (picture === null) return [missingPicture(node)]
+  pictures.set(picture.href, picture)
   node.properties.src = picture.href
   if (picture.width !== null) node.properties.width = picture.width
   if (picture.height !== null) node.properties.height = picture.height

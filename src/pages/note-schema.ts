@@ -25,6 +25,8 @@ export const noteSchema: Options = {
       'dataLabel',
       'dataJob',
       'dataAs',
+      'dataMark',
+      'dataPicture',
       'tabIndex',
     ],
     a: [...(attributes.a ?? []).filter(rule => !Array.isArray(rule) || rule[0] !== 'className'), 'className'],

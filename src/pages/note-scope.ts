@@ -3,9 +3,10 @@ import type { Subject } from '../facts/fact.ts'
 import { anchorName, pageAddress } from './addresses.ts'
 import { figureKey } from './atlas.ts'
 import { jobState } from './job-state.ts'
-import type { Link, NoteContext } from './note-context.ts'
+import type { Link, NoteContext, Picture } from './note-context.ts'
 import type { PageScope } from './page-scope.ts'
 import { findThing, spaced } from './page-scope.ts'
+import { pictureSources } from './picture-sources.ts'
 import { beside, findPhoto } from './shown-photos.ts'
 import { noteAddress, subjectAddress } from './thing-addresses.ts'
 
@@ -109,13 +110,11 @@ function addressOf(scope: PageScope, file: string, url: string): string | null {
   return photoAddress(scope, file, url)
 }
 
-function pictureOf(
-  scope: PageScope,
-  file: string,
-  url: string,
-): { href: string; width: number | null; height: number | null } | null {
+function pictureOf(scope: PageScope, file: string, url: string): Picture | null {
   const photo = findPhoto(scope.atlas, file, url)
-  return photo === null ? null : { href: scope.to(photo.address), width: photo.width, height: photo.height }
+  if (photo === null) return null
+  const { address, width, height } = photo
+  return { href: scope.to(address), width, height, sources: pictureSources(photo, scope.to, 'text') }
 }
 
 function photoAddress(scope: PageScope, file: string, url: string): string | null {

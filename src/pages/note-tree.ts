@@ -9,6 +9,8 @@ import { nameBlocks } from './name-blocks.ts'
 import type { NoteContext } from './note-context.ts'
 import { noteHandlers } from './note-handlers.ts'
 import { linkFigures, resolveLinks } from './note-links.ts'
+import { showPictures } from './note-pictures.ts'
+import { placePoints } from './note-points.ts'
 import { noteSchema } from './note-schema.ts'
 import { stackTables } from './note-tables.ts'
 import { wrapSentences } from './sentences.ts'
@@ -27,7 +29,7 @@ const safe = unified().use(rehypeSanitize, noteSchema).use(rehypeSlug, { prefix:
 export function noteTree(body: Root, context: NoteContext): Html {
   const made = steps.runSync(body) as Html
   rankHeadings(made)
-  resolveLinks(made, context)
+  const pictures = resolveLinks(made, context)
   const tree = safe.runSync(made) as Html
   // A link whose address was refused is its words.
   replaceElements(tree, node => (node.tagName === 'a' && !('href' in node.properties) ? node.children : null))
@@ -37,6 +39,8 @@ export function noteTree(body: Root, context: NoteContext): Html {
   stackTables(tree)
   wrapSentences(tree)
   linkFigures(tree, context)
+  showPictures(tree, pictures)
+  placePoints(tree, body)
   return tree
 }
 

@@ -2,6 +2,7 @@ import type { WiringDrawing } from '../wiring/svg.ts'
 import type { Table } from './blocks.ts'
 import type { Balloon, Inline, Leader, Mark } from './cells.ts'
 import type { Drawing } from './drawing.ts'
+import type { PictureSources } from './picture-sources.ts'
 
 /** What stands in a row of a page, top to bottom. */
 export type PartOfPage =
@@ -39,6 +40,14 @@ export type PartOfPage =
   /** An `svg` element of the wiring, in a frame that scrolls, with the same in words. */
   | { readonly kind: 'wiring'; readonly drawing: WiringDrawing; readonly caption: readonly Inline[] }
   | { readonly kind: 'signature' }
+  /** Labels of one kind, as they lie on their sheet. */
+  | {
+      readonly kind: 'labels'
+      readonly title: string
+      readonly id: string
+      readonly size: 'large' | 'small'
+      readonly labels: readonly PageLabel[]
+    }
 
 /** A value that a working begins with: its symbol, itself, and the sentence at the end of its line. */
 export interface GivenValue {
@@ -46,6 +55,8 @@ export interface GivenValue {
   readonly symbol: string
   readonly meaning: string
   readonly leader: Leader
+  /** The same in the other system; null where there is none. */
+  readonly other: string | null
   readonly quote: string | null
   readonly why: string | null
   readonly place: string
@@ -59,8 +70,19 @@ export interface JobLine {
   readonly balloon: (Balloon & { readonly href: string }) | null
 }
 
+export interface PageLabel {
+  readonly name: string
+  readonly identifier: string
+  /** Of which build and edition. */
+  readonly of: string
+  /** The dark modules as one path, the box with the quiet zone around it, and what it holds in words. */
+  readonly code: { readonly path: string; readonly box: string; readonly says: string }
+}
+
 export interface PagePicture {
+  /** Its largest size, to which it leads. */
   readonly href: string
+  readonly sources: PictureSources | null
   readonly width: number | null
   readonly height: number | null
   readonly alternative: string

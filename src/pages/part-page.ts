@@ -25,7 +25,7 @@ export function makePartPage(atlas: Atlas, part: Part): Page {
   const scope = pageScope(atlas, subjectAddress({ kind: 'part', id: part.id }))
   const rows: PageRow[] = [
     textRow(...lede(scope, part)),
-    wideRow(heading('What happened to it', 'story'), ...partLife(scope, part), story(scope, part)),
+    wideRow(heading('What happened to it?', 'story'), ...partLife(scope, part), story(scope, part)),
     wideRow(
       ...withHeading(
         'What was said of it',

@@ -46,6 +46,7 @@ function drawRule(scope: PageScope, dated: readonly Dated[], width: number): Dra
     width,
     height: 140,
     says: 'The sessions by date; the height of each line is its hours',
+    tells: `${dated.length} sessions from ${dated[0]?.session.date ?? ''} to ${dated.at(-1)?.session.date ?? ''}. The table of sessions says the same.`,
     look: 'rule',
     strokes: [...scale(rule), ...spread(dated, rule).map(at => mark(scope, at))],
   }

@@ -1,6 +1,7 @@
 import { pageAddress, relativeHref } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import { plain } from './inline.ts'
+import { outwardLinks } from './outward-links.ts'
 import { longDate } from './page-dates.ts'
 import type { Sheet, Term } from './site-data.ts'
 
@@ -14,6 +15,7 @@ const styles = [
   'tables',
   'leaders',
   'drawings',
+  'pictures',
   'results',
   'wires',
   'tank',
@@ -21,6 +23,7 @@ const styles = [
   'narrow',
   'paper',
   'one-page',
+  'labels',
   'wiring', // a named page counts only after the page of `paper`
 ]
 
@@ -42,6 +45,7 @@ const sheets: readonly { readonly text: string; readonly folder: string | null; 
   { text: 'Systems', folder: 'systems', main: false },
   { text: 'Measure next', folder: 'measure-next', main: false },
   { text: 'Photographs', folder: 'photos', main: false },
+  { text: 'Labels', folder: 'labels', main: false },
   { text: 'Files', folder: 'files', main: false },
   { text: 'Build note', folder: 'build', main: false },
   { text: 'Findings', folder: 'findings', main: false },
@@ -71,6 +75,7 @@ export function makeSheet(atlas: Atlas, { address, title, section }: SheetTitle)
       ...atlas.extras.scripts,
     ].map(to),
     policy: policyOf(atlas.extras.serve),
+    ...outwardLinks(atlas, address),
     sheets: shown.map(({ text, folder, main }) => {
       const goal = folder === null ? 'index.html' : pageAddress(folder)
       return {
@@ -102,6 +107,8 @@ export function hasSheet({ record, withheld, extras }: Atlas, folder: string): b
       return extras.inspection.length > 0
     case 'systems':
       return record.systems.length > 0
+    case 'labels':
+      return record.parts.length + record.circuits.length + record.connectors.length > 0
     case 'wiring':
       return record.circuits.length + record.connectors.length + record.fuseBoxes.length > 0
     default:

@@ -12,6 +12,10 @@ export interface Sheet {
   readonly styles: readonly string[]
   readonly scripts: readonly string[]
   readonly policy: string
+  /** The page's own address, where the record's is known. */
+  readonly canonical?: string
+  /** The feed of the sessions. */
+  readonly feed?: { readonly href: string; readonly title: string }
   readonly sheets: readonly (Link & { readonly current: 'page' | 'true' | null; readonly main: boolean })[]
   /** The title block at the foot. */
   readonly block: readonly Term[]
@@ -36,7 +40,7 @@ export interface Page {
   readonly before: Link | null
   readonly after: Link | null
   /** `one-page` prints on one sheet of A4. */
-  readonly look: 'plain' | 'session' | 'one-page' | 'wiring' | 'bench' | 'tank'
+  readonly look: 'plain' | 'session' | 'one-page' | 'wiring' | 'bench' | 'tank' | 'labels'
 }
 
 /** All that the site prints. Strings, numbers, addresses and flags only; nothing of it is withheld from its edition. */

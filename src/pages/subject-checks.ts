@@ -1,8 +1,10 @@
 import type { Verdict } from '../checker/verdict.ts'
 import type { TableRow } from './blocks.ts'
+import type { Inline } from './cells.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import type { PageScope } from './page-scope.ts'
+import { limitInOthers, resultInOthers } from './result-in-others.ts'
 import { column, heading, row, table } from './tables.ts'
 
 const setters = {
@@ -41,16 +43,22 @@ export function verdictTable(
   })
 }
 
+const inOthers = (text: string | null, before = ''): Inline[] => (text === null ? [] : figure(`${before}${text}`))
+
 function verdictRow(scope: PageScope, verdict: Verdict, bySubject: boolean): TableRow {
   const { title, subject } = verdict.working
   const name = bySubject ? subject.name : title
   const aspect = verdict.aspect === null ? [] : [plain(`, ${verdict.aspect.replaceAll('-', ' ')}`)]
   const sub = !bySubject && verdict.subject.includes('/') ? [look('path', verdict.subject)] : []
   const limit = verdict.limit
+  const { gallon } = scope.record.build.reading
   return row([
     wordsCell([plain(name, scope.mark(verdict).href), ...aspect], sub),
     { kind: 'marks', marks: [{ verdict: verdict.verdict, text: verdict.verdict, href: null }], otherwise: '' },
-    wordsCell(figure(verdict.working.says)),
-    wordsCell(limit === null ? '' : figure(limit.from), limit === null ? [] : [plain(setterWords(limit.who))]),
+    wordsCell(figure(verdict.working.says), inOthers(resultInOthers(verdict, gallon))),
+    wordsCell(
+      limit === null ? '' : figure(limit.from),
+      limit === null ? [] : [plain(setterWords(limit.who)), ...inOthers(limitInOthers(verdict, gallon), '; ')],
+    ),
   ])
 }

@@ -22,7 +22,9 @@ export function tankRows(scope: PageScope, part: Part): PageRow[] {
   const fullMm = levelAt(marks, fullShare)
   return [
     ...(shape === null ? [] : [wideRow(...views(scope, part, { shape, fullMm }))]),
-    ...(marks.length === 0 ? [] : [wideRow(dipStick(part, marks, fullMm))]),
+    ...(marks.length === 0
+      ? []
+      : [wideRow(dipStick(part, marks, { fullMm, insideLitres: insideLitres(scope, part) }))]),
   ]
 }
 
@@ -69,7 +71,28 @@ function cutOutLine(scope: PageScope, { text, held }: CutOut, index: number) {
   return [plain(`${index + 1}: `), plain(text, href), plain(`, ${balloon?.says ?? ''}`)]
 }
 
-function dipStick(part: Part, marks: readonly DipMark[], fullMm: number | null): PartOfPage {
+/** What stands inside altogether, in litres, as the check of its volume worked it out. */
+function insideLitres(scope: PageScope, part: Part): number {
+  const answer = scope.atlas.verdicts.find(one => one.check === 'tank-volume' && one.subject === part.id)
+  const cuts = (answer?.working.steps ?? []).filter(
+    ({ symbol, unit }) => symbol.text.startsWith('V_less') && unit === 'L',
+  )
+  return cuts.reduce((sum, { value }) => sum + value, 0)
+}
+
+/** How far the stick may be out, since where a cut-out sits is not written. */
+function mayBeOut(litres: number): string {
+  return litres === 0
+    ? ''
+    : ` Where that sits is not written: if any of it sits higher, the tank holds up to ${litresText(litres)} more than the stick tells below it, and the same at the brim.`
+}
+
+interface Stick {
+  readonly fullMm: number | null
+  readonly insideLitres: number
+}
+
+function dipStick(part: Part, marks: readonly DipMark[], { fullMm, insideLitres: inside }: Stick): PartOfPage {
   const brim = marks.at(-1)
   const full = fullMm === null ? '' : ` Full, at 95 % of that, the level stands at ${Math.round(fullMm)} mm.`
   const tells = `${litresText(brim?.litres ?? 0)} at the brim, ${millimetres(brim?.heightMm ?? 0)} up.${full}`
@@ -82,7 +105,7 @@ function dipStick(part: Part, marks: readonly DipMark[], fullMm: number | null):
       { kind: 'drawings', wide: drawing, narrow: null, caption: [plain(tells)], framed: false },
       words('note', [
         plain(
-          'Worked out from the shape as written, with what is taken off standing on the floor; the stick stands upright on the inside of the bottom, the vehicle level. Try it against a measured can before it is trusted.',
+          `Worked out from the shape as written, ${inside === 0 ? '' : 'with what is taken off standing on the floor; '}the stick stands upright on the inside of the bottom, the vehicle level.${mayBeOut(inside)} Try it against a measured can before it is trusted.`,
         ),
       ]),
       words('caution', caution),

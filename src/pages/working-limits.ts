@@ -18,7 +18,7 @@ export function spreadParts({ working, result }: Verdict): PartOfPage[] {
       columns: [
         column('Value', 'wide'),
         column('Half-width', 'num'),
-        column('Carried to the result', 'num'),
+        column('Carried to the result, one standard deviation', 'num'),
         column('Share', 'num'),
       ],
       rows,
@@ -31,6 +31,10 @@ export function spreadParts({ working, result }: Verdict): PartOfPage[] {
         ]),
       ],
     }),
+    words(
+      'note',
+      'A half-width counts as one standard deviation over √3, since any value within it is as likely (JCGM 100:2008, 4.3.7); times how strongly the result follows the value, it is what is carried.',
+    ),
   ]
 }
 
@@ -49,6 +53,9 @@ function withUnit(value: number, unit: string): string {
   return `${digits} ${unitOf(unit).symbol}`.trim()
 }
 
+/** Without a second stop at its end. */
+const sentence = (text: string): string => `${text.replace(/\.$/, '')}.`
+
 const lawStands =
   'The limit in whose place it stands is one of law. A builder’s own limit does not change what the law asks: whoever inspects the vehicle goes by the law.'
 
@@ -61,8 +68,8 @@ export function limitParts(_scope: PageScope, { limit, working }: Verdict): Part
     words('plain', [
       ...figure(limit.from),
       plain('. '),
-      look('strong', `${setterWords(limit.who).replace(/^./, first => first.toUpperCase())}.`),
-      plain(` ${limit.source}`),
+      look('strong', `${setterWords(limit.who).replace(/^./, first => first.toUpperCase())}:`),
+      plain(` ${sentence(limit.source)}`),
     ]),
     ...(own === null
       ? []

@@ -3,13 +3,15 @@ import { pageAddress } from './addresses.ts'
 import type { Atlas } from './atlas.ts'
 import { axleDrawing } from './axle-parts.ts'
 import type { RailNote } from './blocks.ts'
-import { equation } from './equation.ts'
+import { aloud } from './equation.ts'
 import { figure, look, plain } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
 import { checkWords, type PageScope, pageScope, spaced } from './page-scope.ts'
 import { drawResult } from './result-drawing.ts'
+import { limitInOthers, resultInOthers } from './result-in-others.ts'
 import { simplePage, textRow, wideRow } from './simple-page.ts'
 import type { Page, Term } from './site-data.ts'
+import { stepLine } from './step-line.ts'
 import { subjectLink } from './subject-link.ts'
 import { heading, words } from './tables.ts'
 import { verdictAddress } from './thing-addresses.ts'
@@ -26,12 +28,12 @@ export function makeWorkingPage(atlas: Atlas, verdict: Verdict): Page {
     section: 'checks',
     gutter: gutterOf(scope, verdict),
     rows: [
-      { ...textRow(...answer(verdict)), rail: othersOf(scope, verdict) },
+      { ...textRow(...answer(scope, verdict)), rail: othersOf(scope, verdict) },
       wideRow(...(verdict.check === 'axle-loads' ? axleDrawing(scope) : [])),
       textRow(...formulaParts(verdict)),
       ...valueRows(scope, verdict),
-      textRow(...stepParts(verdict)),
-      ...besideRows(verdict),
+      textRow(...stepParts(scope, verdict)),
+      ...besideRows(scope, verdict),
       textRow(...offenderParts(verdict)),
       wideRow(...spreadParts(verdict)),
       textRow(...limitParts(scope, verdict)),
@@ -50,15 +52,26 @@ function gutterOf(scope: PageScope, verdict: Verdict): Term[] {
   ]
 }
 
-function answer(verdict: Verdict): PartOfPage[] {
+function answer(scope: PageScope, verdict: Verdict): PartOfPage[] {
   const { working } = verdict
   return [
     words('lede', working.question),
     { kind: 'verdict', mark: { verdict: verdict.verdict, text: verdict.verdict, href: null } },
     words('lede', figure(working.says)),
+    ...otherUnits(scope, verdict),
     ...drawResult(verdict),
     ...verdict.assumed.map(sentence => words('note', [look('strong', 'Assumed: '), plain(sentence)])),
     ...working.notes.map(note => words('note', note)),
+  ]
+}
+
+/** The same for who measures in the other system. */
+function otherUnits({ record }: PageScope, verdict: Verdict): PartOfPage[] {
+  const { gallon } = record.build.reading
+  const [result, limit] = [resultInOthers(verdict, gallon), limitInOthers(verdict, gallon)]
+  if (result === null) return []
+  return [
+    words('note', [plain('In other units: '), ...figure([result, ...(limit === null ? [] : [limit])].join('; '))]),
   ]
 }
 
@@ -77,21 +90,37 @@ function othersOf(scope: PageScope, verdict: Verdict): RailNote[] {
 }
 
 function formulaParts({ working }: Verdict): PartOfPage[] {
-  if (working.formula.length === 0) return []
+  const used = usedLines(working)
+  if (used.length === 0) return []
   return [
     heading('Formula', 'formula'),
-    { kind: 'formula', lines: working.formula.map(line => ({ ...line, says: '' })) },
+    { kind: 'formula', lines: used.map(line => ({ ...line, mathml: aloud(line) })) },
   ]
 }
 
-function stepParts({ working }: Verdict): PartOfPage[] {
-  if (working.steps.length === 0) return []
-  const lines = working.steps.map(step => ({
-    mathml: equation([step.symbol.mathml, step.values.mathml, step.result.mathml]),
-    text: `${step.symbol.text} = ${step.values.text} = ${step.result.text}`,
-    says: step.says,
+/** The lines that this working goes by, in its symbols; the check's own where it goes by none, so that what is missing can be followed. */
+function usedLines({ formula, steps, values }: Verdict['working']): Verdict['working']['formula'] {
+  const used = steps.map(({ symbol, formula: line, says }) => ({
+    mathml: `${symbol.mathml.replace('</math>', '')}<mo>=</mo>${line.mathml.replace(/^<math[^>]*>/, '')}`,
+    text: `${symbol.text} = ${line.text}`,
+    says,
   }))
-  return [heading('Working', 'working'), { kind: 'formula', lines }]
+  if (used.length > 0) return [...new Map(used.map(line => [line.text, line])).values()]
+  const isOwn = (text: string): boolean => values.some(({ symbol }) => text.endsWith(` = ${symbol?.text}`))
+  const own = formula.filter(({ text }) => isOwn(text))
+  return values.length > 0 && own.length > 0 ? own : formula
+}
+
+function stepParts(scope: PageScope, { working }: Verdict): PartOfPage[] {
+  if (working.steps.length === 0) return []
+  return [
+    heading('Working', 'working'),
+    { kind: 'formula', lines: working.steps.map(step => stepLine(step, scope.record.build.reading.gallon)) },
+    words(
+      'note',
+      'Each unit goes in as it is printed, an angle that is multiplied as radians. A figure on the way has six digits, so that a pocket calculator ends at the same result.',
+    ),
+  ]
 }
 
 function offenderParts({ working }: Verdict): PartOfPage[] {

@@ -1,12 +1,14 @@
 import type { Verdict, WorkedValue } from '../checker/verdict.ts'
 import { figureKey } from './atlas.ts'
 import type { Leader } from './cells.ts'
-import { equation } from './equation.ts'
+import { aloud } from './equation.ts'
+import { inOtherUnits } from './other-units.ts'
 import { longDate } from './page-dates.ts'
 import type { GivenValue, PartOfPage } from './page-parts.ts'
 import type { PageRow } from './page-row.ts'
 import { type PageScope, spaced } from './page-scope.ts'
 import { textRow, wideRow } from './simple-page.ts'
+import { stepLine } from './step-line.ts'
 import { heading } from './tables.ts'
 import { noteAddress, wordsAddress } from './thing-addresses.ts'
 import { figureColumns } from './typeset.ts'
@@ -37,9 +39,9 @@ function isOwn(path: string, subject: string): boolean {
 }
 
 function given(scope: PageScope, value: WorkedValue): GivenValue {
-  const symbol =
-    value.symbol === null ? '' : `<math>${value.symbol.mathml.replace(/^<math[^>]*>|<\/math>$/g, '')}</math>`
-  return { symbol, meaning: value.meaning, leader: leaderOf(scope, value), ...wordsOf(scope, value) }
+  const symbol = value.symbol === null ? '' : aloud(value.symbol)
+  const other = value.quantity === null ? null : inOtherUnits(value.quantity, scope.record.build.reading.gallon)
+  return { symbol, meaning: value.meaning, leader: leaderOf(scope, value), other, ...wordsOf(scope, value) }
 }
 
 function leaderOf(scope: PageScope, value: WorkedValue): Leader {
@@ -81,12 +83,8 @@ function clipped(sentence: string): string {
 }
 
 /** What is worked out beside the answer, such as the fan that is blocked. */
-export function besideRows({ working }: Verdict): PageRow[] {
+export function besideRows({ record }: PageScope, { working }: Verdict): PageRow[] {
   if (working.beside.length === 0) return []
-  const lines = working.beside.map(step => ({
-    mathml: equation([step.symbol.mathml, step.values.mathml, step.result.mathml]),
-    text: `${step.symbol.text} = ${step.result.text}`,
-    says: step.says,
-  }))
+  const lines = working.beside.map(step => stepLine(step, record.build.reading.gallon))
   return [textRow(heading('Worked out besides', 'beside'), { kind: 'formula', lines })]
 }
