@@ -35,6 +35,13 @@ export const ambiguousUnits: readonly AmbiguousUnit[] = [
     mend: `write \`imp gal/h\` or \`US gal/h\`, or ${setGallon}`,
   },
   {
+    key: 'gpm',
+    names: 'gpm',
+    choose: byGallon('gal_imp_min', 'gal_us_min'),
+    question: 'imperial or US gallons a minute',
+    mend: `write \`imp gal/min\` or \`US gal/min\`, or ${setGallon}`,
+  },
+  {
     key: 'mpg',
     names: 'mpg|MPG',
     choose: byGallon('mpg_imp', 'mpg_us'),
@@ -47,6 +54,20 @@ export const ambiguousUnits: readonly AmbiguousUnit[] = [
     choose: byGallon('pt_imp', 'pt_us'),
     question: 'imperial or US pints',
     mend: `write \`imp pints\` or \`US pints\`, or ${setGallon}`,
+  },
+  {
+    key: 'fl-oz',
+    names: 'fl oz|fl. oz|fl ozs|floz|fluid ounce+|fluid oz',
+    choose: byGallon('fl_oz_imp', 'fl_oz_us'),
+    question: 'imperial or US fluid ounces',
+    mend: `write \`imp fl oz\` or \`US fl oz\`, or ${setGallon}`,
+  },
+  {
+    key: 'qt',
+    names: 'qt|qts|quart+',
+    choose: byGallon('qt_imp', 'qt_us'),
+    question: 'imperial or US quarts',
+    mend: `write \`imp quarts\` or \`US quarts\`, or ${setGallon}`,
   },
   {
     key: 'cwt',
@@ -83,6 +104,27 @@ export const ambiguousUnits: readonly AmbiguousUnit[] = [
     choose: never,
     question: 'a diameter by which gauge table',
     mend: 'write the size in mm',
+  },
+  {
+    key: 'gauge',
+    names: 'ga wire+|ga. wire+|gauge wire+',
+    choose: never,
+    question: 'AWG, SWG or the gauge of another table',
+    mend: 'write `AWG` or the size in mm',
+  },
+  {
+    key: 'nm-letters',
+    names: 'nm|NM',
+    choose: never,
+    question: 'N·m, nautical miles or nanometres',
+    mend: 'write `Nm`, `nmi` or `nanometres`',
+  },
+  {
+    key: 'in-place',
+    names: '',
+    choose: never,
+    question: 'inches, or so many of a thing that are in place',
+    mend: 'write `inches` if inches are meant, or the number as a word',
   },
   {
     key: 'g-force',

@@ -1,10 +1,11 @@
 const smallestDiameter = 0.127e-3 // m, of gauge 36 (ASTM B258)
 const ratioOfDiameters = 92 // gauge 4/0 to gauge 36, in 39 steps (ASTM B258)
 
-/** A gauge's number: 12 for `12`, 0 for `1/0` and `0`, -3 for `4/0`; null for anything else. */
+/** A gauge's number: 12 for `12`, 0 for `1/0` and `0`, -3 for `4/0` and `0000`; null for anything else. */
 export function gaugeNumber(written: string): number | null {
   const slashed = /^([1-9])\/0$/.exec(written)
   if (slashed !== null) return 1 - Number(slashed[1])
+  if (/^0{2,4}$/.test(written)) return 1 - written.length
   return /^\d{1,2}$/.test(written) ? Number(written) : null
 }
 

@@ -1,5 +1,5 @@
 import { isGap } from './characters.ts'
-import { mayGoOn, powers, small } from './number-vocabulary.ts'
+import { numberWordAt } from './number-vocabulary.ts'
 
 const longestWord = 12
 const isSmallLetter = (code: number): boolean => (code | 32) >= 97 && (code | 32) <= 122
@@ -29,22 +29,20 @@ export interface Cardinal {
 
 /** Twenty-two, one hundred and twenty, two thousand: the words of a whole number. */
 export function readCardinal(text: string, start: number): Cardinal | null {
-  const name = wordAt(text, start)
-  const first = small.get(name)
-  if (first === undefined) return null
+  const { small: first, length } = numberWordAt(text, start)
+  if (first < 0) return null
   let [total, current, last] = [0, first, first]
-  let end = start + name.length
+  let end = start + length
   for (let steps = 0; steps < 12; steps += 1) {
     let at = nextStart(text, end)
-    if (!(mayGoOn[text.charCodeAt(at) & 31] === 1)) break
     if (last >= 100 && wordAt(text, at) === 'and') at = nextStart(text, at + 3)
-    const word = at === end ? '' : wordAt(text, at)
-    const [value, power] = [small.get(word), powers.get(word)]
-    if (value !== undefined && mayFollow(last, value)) [current, last] = [current + value, value]
-    else if (power !== undefined && current > 0 && current < power) {
-      current *= power
-      if (power > 100) [total, current] = [total + current, 0]
-      last = power
+    if (at === end) break
+    const word = numberWordAt(text, at)
+    if (word.small >= 0 && mayFollow(last, word.small)) [current, last] = [current + word.small, word.small]
+    else if (current > 0 && current < word.power) {
+      current *= word.power
+      if (word.power > 100) [total, current] = [total + current, 0]
+      last = word.power
     } else break
     end = at + word.length
   }

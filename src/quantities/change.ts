@@ -12,6 +12,7 @@ export function findChange(text: string, start: number): boolean {
   const from = wordBefore(text, start, 0)
   if (from.word !== 'from') return false
   const [nearest = '', ...others] = clauseBefore(text, from.start, 8)
+  if (/^(?:anywhere|anything|everything|somewhere)$/.test(nearest)) return false
   return /^(?:up|down|back)$/.test(nearest) || [nearest, ...others].some(word => changing.test(word))
 }
 

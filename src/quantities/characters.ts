@@ -1,22 +1,30 @@
-const wordPart = 1
-const letter = 2
-const gap = 4
+const [wordPart, letter, gap] = [1, 2, 4]
+const plain = 128 // characters of ASCII
 const known = 128
 const kinds = new Uint8Array(65536)
 
-function kindOf(code: number): number {
-  const kind = kinds[code] ?? 0
-  if (kind !== 0 || !(code >= 0)) return kind
+function findKind(code: number): number {
   const character = String.fromCharCode(code)
   const isLetterKind = /[\p{L}\p{M}]/u.test(character)
-  const found =
+  return (
     known +
     (isLetterKind ? letter : 0) +
     (isLetterKind || /[\p{Nd}_]/u.test(character) ? wordPart : 0) +
-    (/[ \n\r\u00a0\u2007\u2009\u202f]/.test(character) ? gap : 0)
-  kinds[code] = found
-  return found
+    (/[ \t\n\r\u00a0\u2000-\u200a\u202f\u205f\u3000]/.test(character) ? gap : 0)
+  )
 }
+
+const plainKinds = Uint8Array.from({ length: plain }, (_, code) => findKind(code))
+
+/** Kept for each character as it comes; nothing stands at the text's end, whose code is NaN. */
+function kindOfRare(code: number): number {
+  if (!(code >= 0)) return 0
+  if (kinds[code] === 0) kinds[code] = findKind(code)
+  return kinds[code] ?? 0
+}
+
+// The plain ones are looked up right here: these three are asked of almost every character about a figure.
+const kindOf = (code: number): number => (code < plain ? (plainKinds[code] ?? 0) : kindOfRare(code))
 
 /** An ASCII digit. */
 export function isDigit(code: number): boolean {
@@ -33,7 +41,7 @@ export function isWordPart(code: number): boolean {
   return (kindOf(code) & wordPart) !== 0
 }
 
-/** A space that stands between a number and its unit: plain, no-break, thin, figure or narrow, or a line's end. */
+/** A space that stands between a number and its unit, of whatever width, a tab or a line's end. */
 export function isGap(code: number): boolean {
   return (kindOf(code) & gap) !== 0
 }

@@ -23,8 +23,10 @@ export function isClockTime(text: string, number: NumberToken, unit: UnitToken):
   return hourWord.test(hour.word) && !minuteWord.test(wordAfter(text, hour.end).word)
 }
 
-/** The 1980s, the 90s. */
+/** The 1980s, the 90s, '90s; the 6s are sixes. */
 export function isDecade(text: string, number: NumberToken): boolean {
   const digits = text.slice(number.start, number.end)
+  if (decade.test(digits) && /['’‘]/.test(text[number.start - 1] ?? '')) return true
+  if (number.end === number.start + 1 && wordBefore(text, number.start, 0).word === 'the') return true
   return century.test(digits) || (decade.test(digits) && decadeBefore.test(wordBefore(text, number.start, 0).word))
 }

@@ -15,6 +15,9 @@ const moneyNames: Readonly<Record<string, string>> = {
   'US dollars': 'USD', 'pounds sterling': 'GBP', 'pound sterling': 'GBP', '€': 'EUR', '£': 'GBP',
 } // biome-ignore format: a table reads better in rows
 
+/** Spellings of the hundredth part of a pound. */
+export const namesOfPence: readonly string[] = ['p', 'pence']
+
 /** Digits of a currency's smallest coin, null for a currency that the table has not. */
 export const minorDigits = (currency: string): number | null => minorUnits[currency] ?? null
 

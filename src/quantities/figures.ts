@@ -24,7 +24,10 @@ interface Whole {
 }
 
 const isGroupMark = (mark: string, decimal: ReadOptions['decimal']): boolean =>
-  mark === (decimal === 'point' ? ',' : '.') || (mark !== '\n' && mark !== '\r' && isGap(mark.charCodeAt(0)))
+  mark === (decimal === 'point' ? ',' : '.') ||
+  mark === "'" ||
+  mark === '’' ||
+  (mark !== '\n' && mark !== '\r' && mark !== '\t' && isGap(mark.charCodeAt(0)))
 
 function readWhole(text: string, start: number, decimal: ReadOptions['decimal']): Whole {
   let end = digitsEnd(text, start)
@@ -91,6 +94,17 @@ function isBroken(text: string, end: number): boolean {
   )
 }
 
+const noughts = /^0{2,4}$/
+
+/** `000 AWG`, `AWG 00`: a gauge above nought. */
+function isNoughts(text: string, start: number, end: number): boolean {
+  if (!noughts.test(text.slice(start, end))) return false
+  return /^[ -]?awg/i.test(text.slice(end, end + 4)) || /awg ?$/i.test(text.slice(Math.max(0, start - 4), start))
+}
+
+const isHexadecimal = (text: string, start: number): boolean =>
+  text.charCodeAt(start) === 48 && (text.charCodeAt(start + 1) | 32) === 120 && isWordPart(text.charCodeAt(start + 2))
+
 function skipGlyphs(text: string, start: number): CodeToken {
   let end = start
   while (glyphFraction(text, end) !== null) end += 1
@@ -107,12 +121,14 @@ export function readFigures(text: string, start: number, decimal: ReadOptions['d
       ...glyph,
       kind: 'fraction',
     }
+  if (isHexadecimal(text, start)) return skipCode(text, start)
   const whole = readWhole(text, start, decimal)
   if (whole.end - start > longestRun) return skipCode(text, start)
   const mark = text[whole.end]
   const hasDecimals = (mark === '.' || mark === ',') && isDigit(text.charCodeAt(whole.end + 1))
   const end = hasDecimals ? digitsEnd(text, whole.end + 1) : whole.end
   const isPadded = !hasDecimals && whole.digits.length > 1 && whole.digits[0] === '0'
+  if (isPadded && isNoughts(text, start, end)) return { ...plain(start, whole, '', end), kind: 'gauge' }
   if (end - whole.end > longestRun || isPadded || isBroken(text, end)) return skipCode(text, start)
   const number = plain(start, whole, text.slice(whole.end + 1, end), end)
   if (!hasDecimals) return whole.isGrouped ? number : readFractionPart(text, number)

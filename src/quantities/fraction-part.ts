@@ -8,6 +8,7 @@ const glyphs: Readonly<Record<string, readonly [number, number]>> = {
 } // biome-ignore format: a table reads better in rows
 
 const longestPart = 3
+const letterA = 97
 const usualBottoms = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64, 128])
 
 interface Part {
@@ -35,7 +36,7 @@ function digitsEnd(text: string, start: number): number {
 }
 
 /** A fraction below one, `3/8` or `⅜`, that may stand behind a whole number. */
-function properFraction(text: string, at: number): (Part & { end: number }) | null {
+export function properFraction(text: string, at: number): (Part & { end: number }) | null {
   const glyph = glyphFraction(text, at)
   if (glyph !== null) return glyph
   const stroke = digitsEnd(text, at)
@@ -51,7 +52,9 @@ function properFraction(text: string, at: number): (Part & { end: number }) | nu
 function partStart(text: string, end: number): number | null {
   const code = text.charCodeAt(end)
   if (code === 45 || (isGap(code) && code !== 10)) {
-    return text.startsWith(' and ', end) ? end + 5 : end + 1
+    const next = text.charCodeAt(end + 1)
+    if (next === letterA) return text.startsWith(' and ', end) ? end + 5 : null
+    return isDigit(next) || next > 127 ? end + 1 : null
   }
   return glyphFraction(text, end) === null ? null : end
 }

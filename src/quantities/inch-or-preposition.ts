@@ -2,39 +2,26 @@ import { skipGap } from './characters.ts'
 import { isFirmLabel } from './labels.ts'
 import { numberBeginnings } from './number-beginnings.ts'
 import { beginsFigures } from './read-number.ts'
-import { isCapitalised, type Word, wordAfter } from './words-around.ts'
+import { inchesBefore, materials, prepositionBefore, sizeBefore, words } from './words-about-in.ts'
+import { clauseBefore, isCapitalised, type Word, wordAfter, wordBefore } from './words-around.ts'
 
-const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/))
-
-/** Words before which *in* is never a unit. */
-const prepositionBefore = words(`
-  the a an all my our your his her its their this that these those it them us me him there here each every both any
-  either neither another some most no which what whose total series parallel between place places front line turn order
-  stock use hand time case fact general particular common addition advance reserve service transit storage situ work
-  question position favour person practice theory reality gear neutral reverse town traffic pairs twos threes fours rows
-  boxes bags packs packets drawers tins jars trays cartons bundles layers stages sets groups parts halves bits pieces
-  chunks half good poor perfect working running fair excellent bad spring summer autumn winter minutes seconds hours days
-  weeks months years second third fourth fifth sixth top bottom succession sequence quick rapid store dispute doubt need
-  search response return exchange cash full short future past end effect action tandem unison turns rotation step
-  sync sight view reach english german french size colour color tens dozens hundreds spite view charge
-  january february april june july august september october november december`)
-
+/** Words before which *in* is a unit unless the verb is one of putting things where they belong. */
+const alongBefore = words('along through around throughout')
+const betweenParts = words('centres centers holes posts rails faces legs flanges bearings supports shoulders uprights')
+const directions = words('left right short')
+const madeOf = words('from of')
 const sizeWords = words('long wide deep high thick tall diameter dia bore square')
 const measured = words('length width height depth thickness travel')
 
-/** Words before which *in* is always a unit. */
-const inchesBefore = words(`
-  long wide deep high thick tall from off above below apart across of diameter dia bore square clear clearance x by
-  longer shorter wider narrower deeper higher lower thicker thinner od id bsp af gauge radius forward forwards back
-  backwards rearward rearwards inboard outboard up down outside inside proud into away nearer further behind ahead past to
-  stroke travel lift drop rise gap pipe tube hose rod bar bolt bolts disc drive pulley wheel wheels tyre tyres`)
-
 const numberWords = words('one two three four five six seven eight nine ten eleven twelve twenty thirty hundred')
 const looseWords = words('under over about around just less more roughly nearly')
-const materials = words(`
-  red black white blue green yellow brown grey gray orange purple pink stainless steel brass bronze copper aluminium alloy
-  plastic rubber nylon wood oak ply plywood mild galvanised cast iron leather primer paint`)
 const closers = words('and or with for but so then on at where while as after before')
+
+const placing =
+  /^(?:left|leave|leaves|leaving|put|puts|putting|screwed|dropped|popped|pushed|fitted|fit|got|get|keep|kept|bolted|glued|threw|poured|nailed|hammered|knocked|tapped|drove|sank|slipped|wound|stuck)$/
+const remaining = words('last first other remaining final next')
+const sides = /^(?:side|sides|end|ends)$/
+const placedEnds = words('because since so and but while until as with by before after')
 
 function isBareMaterial(text: string, start: number): boolean {
   let next = wordAfter(text, start)
@@ -42,14 +29,31 @@ function isBareMaterial(text: string, start: number): boolean {
   return next.word === '' || closers.has(next.word) || /[.,;:)!?]/.test(text[next.start] ?? '.')
 }
 
-function isEachBeforeThing(text: string, end: number): boolean {
+/** *Put 4 in each box*, *in each end*; not *moved 4 in each way*. Each side of what is measured is asked back about. */
+function isEachBeforeThing(text: string, start: number, end: number): boolean {
   const next = wordAfter(text, end)
+  if (sides.test(next.word)) return placing.test(wordBefore(text, start, 0).word)
   return next.word !== '' && next.word !== 'way' && next.word !== 'direction' && !closers.has(next.word)
 }
 
+/** Whether *in* may be inches and may be where things were put: *left 3 in because*, *overhangs 4 in each side*. */
+export function isInOrInches(text: string, start: number, end: number): boolean {
+  const next = wordAfter(text, end)
+  if (next.word === 'each') return sides.test(wordAfter(text, next.end).word)
+  return (next.word === '' || placedEnds.has(next.word)) && placing.test(wordBefore(text, start, 0).word)
+}
+
+/** *2 in and 3 out*, *14 in, 2 out* */
 function isGoneOut(text: string, end: number): boolean {
   const number = wordAfter(text, end)
   return wordAfter(text, number.end).word === 'out' && (numberWords.has(number.word) || /^\d+$/.test(number.word))
+}
+
+/** *Put the last 2 in*, *got all 6 in*: so many of the things told of. */
+function isRemainder(text: string, start: number): boolean {
+  const before = wordBefore(text, start, 0)
+  if (before.word === 'all') return true
+  return remaining.has(before.word) && clauseBefore(text, before.start, 4).some(word => placing.test(word))
 }
 
 /** `45 in section 3` */
@@ -60,23 +64,58 @@ function isLabelWithNumber(text: string, next: Word): boolean {
 /** What stands before the word: whole figures, figures with a part of one, a number in words, or `40 lb`. */
 export type BeforeIn = 'whole' | 'part' | 'words' | 'pounds'
 
-/** Whether the word *in* that ends at a place means inches. */
-export function isInches(text: string, end: number, behind: BeforeIn): boolean {
+/** `2 and 3 in skirting`; not *cells 3 and 4 in*, where the figures are names. */
+function isListedSize(text: string, end: number): boolean {
+  const first = wordBefore(text, end, 0)
+  const named = wordBefore(text, first.start, 0).word
+  return /^\d/.test(first.word) && (sizeBefore.has(named) || !/[a-z]{3}s$/.test(named))
+}
+
+/** Whether what stands before the figures or the ending of the word behind *in* makes a size of them. */
+function isSized(text: string, start: number, next: string): boolean {
+  if (/(?:wards?|ways)$/.test(next)) return true
+  const before = wordBefore(text, start, 0)
+  if (before.word === 'or' || before.word === 'and') return isListedSize(text, before.start)
+  return before.word === '' || sizeBefore.has(before.word)
+}
+
+/** Whether a word that is both a preposition's and an inch's speaks of the measure: *front to back*, *either side of it*. */
+function isMeasured(text: string, start: number, next: Word): boolean {
+  const after = wordAfter(text, next.end)
+  if (next.word === 'front') return after.word === 'to'
+  if (next.word === 'total') return measured.has(after.word)
+  if (next.word === 'between')
+    return betweenParts.has(after.word === 'the' ? wordAfter(text, after.end).word : after.word)
+  if (next.word === 'all') return after.word === 'round' || after.word === 'around'
+  if (directions.has(next.word)) return after.word === '' || after.word === 'of' || closers.has(after.word)
+  if (next.word === 'by') return beginsFigures(text, after.start) || numberWords.has(after.word)
+  const isSide = next.word === 'either' && sides.test(after.word)
+  return isSide && (wordAfter(text, after.end).word === 'of' || !placing.test(wordBefore(text, start, 0).word))
+}
+
+/** Whether the word *in* that ends at a place means inches; the figures before it begin at the start. */
+export function isInches(text: string, { start, end }: { start: number; end: number }, behind: BeforeIn): boolean {
   const next = wordAfter(text, end)
   if (behind === 'words') return sizeWords.has(next.word)
-  if (next.word === '' && /^[.,;:)\]!?]?$/.test(text[next.start] ?? '')) return true
-  if (inchesBefore.has(next.word)) return true
+  if (next.word === '' && text[next.start] === ',' && isGoneOut(text, next.start + 1)) return false
+  if ((next.word === '' || closers.has(next.word)) && isRemainder(text, start)) return false
+  if (next.word === '') return !/[£€$½¼¾]/.test(text[next.start] ?? '')
+  if (isLabelWithNumber(text, next)) return false
+  if (inchesBefore.has(next.word) || isMeasured(text, start, next)) return true
   if (behind === 'pounds' || beginsFigures(text, next.start) || numberWords.has(next.word)) return false
-  if (next.word === 'each') return !isEachBeforeThing(text, next.end)
-  if (next.word === 'total') return measured.has(wordAfter(text, next.end).word)
+  if (next.word === 'each') return !isEachBeforeThing(text, start, next.end)
   if (next.word === 'and') return !isGoneOut(text, next.end)
-  if (prepositionBefore.has(next.word) || isLabelWithNumber(text, next)) return false
+  if (prepositionBefore.has(next.word) || (behind === 'whole' && wordBefore(text, start, 0).word === 'all'))
+    return false
+  if (alongBefore.has(next.word)) return !placing.test(wordBefore(text, start, 0).word)
   // There are no 1¼ of a thing: what is not whole is a size, whatever it is made of.
   if (behind === 'part') return true
   if (isCapitalised(text, next.start)) return false
   if (looseWords.has(next.word)) {
-    const after = wordAfter(text, next.end)
+    let after = wordAfter(text, next.end)
+    while (after.word === 'than' || looseWords.has(after.word)) after = wordAfter(text, after.end)
     return !beginsFigures(text, after.start) && !numberBeginnings.includes(after.word)
   }
-  return !(materials.has(next.word) && isBareMaterial(text, next.end))
+  if (materials.has(next.word)) return madeOf.has(wordBefore(text, start, 0).word) || !isBareMaterial(text, next.end)
+  return closers.has(next.word) || isSized(text, start, next.word)
 }

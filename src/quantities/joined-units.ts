@@ -1,5 +1,5 @@
 import type { Amount } from './amount.ts'
-import { isGap } from './characters.ts'
+import { isDigit, isGap } from './characters.ts'
 import { isCode, type NumberToken } from './number-token.ts'
 import type { ReadOptions } from './quantity.ts'
 import type { Quotation } from './quotation.ts'
@@ -22,13 +22,20 @@ const smaller: Readonly<Record<string, Smaller>> = {
   lb: { id: 'oz', count: 16 },
 }
 
-const endsHere = /^(?:\s*$|\s?[.,;:)!?](?!\d)| (?:and|or|but|on|at|from|in the|with|for|high|long|tall|wide|deep)\b)/
+const endsHere =
+  /^(?:\s*$|\s?[.,;:)!?](?!\d)| (?:and|or|but|on|at|from|in the|to the|off the|under the|over the|above the|with|for|high|long|tall|wide|deep)\b)/
 
 function isUnitLeftOut(text: string, end: number, id: string): boolean {
   return (id === 'ft' || id === 'h') && endsHere.test(text.slice(end, end + 10))
 }
 
+const spelledOut = /^, (?=\d{1,2}(?:\.\d+)? (?:inch|minute|second)|[a-z]{3,6} (?:inch|minute|second))/i
+
+/** Where the smaller figure may begin: `6 ft 2 in`, `6'-2"`, *6 ft and 2 in*, *6 feet, 2 inches*. */
 function startOfSmaller(text: string, end: number): number {
+  if (text[end] === '-' && isDigit(text.charCodeAt(end + 1))) return end + 1
+  if (text[end] === ',' && /(?:feet|foot|hours?|minutes?)$/i.test(text.slice(end - 7, end)))
+    return end + (spelledOut.exec(text.slice(end, end + 20))?.[0].length ?? 0)
   if (/^\s(?:and)\s/i.test(text.slice(end, end + 5))) return end + 5
   return isGap(text.charCodeAt(end)) ? end + 1 : end
 }
@@ -41,6 +48,8 @@ interface Reading {
 
 function writtenSmaller({ text, options, quotation }: Reading, first: Amount, number: NumberToken): UnitToken | null {
   const unit = readUnit(text, number.end, options)
+  const isMinutes = unit?.id === 'm' && first.unit?.id === 'h' && unit.end === unit.start + 1
+  if (unit !== null && isMinutes) return { ...unit, id: 'min' }
   if (unit === null || unit.id !== smaller[first.unit?.id ?? '']?.id || isUnitRefused(text, number, unit)) return null
   const isMark = /^["”]/.test(text.slice(unit.start, unit.start + 1))
   return isMark && quotation.isClosedBy(unit.start, first.start) ? null : unit
@@ -51,7 +60,7 @@ function unitOfSmaller(reading: Reading, first: Amount, number: NumberToken): Un
   const written = writtenSmaller(reading, first, number)
   if (written !== null || first.unit === null) return written
   const { id } = first.unit
-  return isUnitLeftOut(reading.text, number.end, id)
+  return isGap(reading.text.charCodeAt(number.start - 1)) && isUnitLeftOut(reading.text, number.end, id)
     ? { ...first.unit, id: smaller[id]?.id ?? '', end: number.end }
     : null
 }

@@ -18,6 +18,8 @@ export interface NumberToken {
   readonly isSpaced: boolean
   /** *forty-odd*, `40ish`. */
   readonly isLoose: boolean
+  /** `20+`: so many and more. */
+  readonly isOpen?: true
 }
 
 /** Figures that are no number: a date, a time, a version, a part number; where the text goes on behind them. */

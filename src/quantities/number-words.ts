@@ -1,6 +1,7 @@
 import { type Cardinal, nextStart, readCardinal, wordAt } from './cardinal.ts'
+import { properFraction } from './fraction-part.ts'
 import type { NumberToken } from './number-token.ts'
-import { bottoms, mayDivide, powers, small } from './number-vocabulary.ts'
+import { numberWordAt } from './number-vocabulary.ts'
 import { Rational } from './rational.ts'
 
 const [letterA, letterP] = [97, 112]
@@ -11,24 +12,31 @@ interface Part {
 }
 
 const half = Rational.of(1, 2)
+/** `thirty-seconds`, `sixty fourth`: the bottoms of two words, by the value of the first. */
+const doubled: ReadonlyMap<number, readonly [RegExp, number]> = new Map([
+  [30, [/thirty.seconds?(?![a-z])/iy, 32]],
+  [60, [/sixty.fourths?(?![a-z])/iy, 64]],
+])
+
 function bottomAt(text: string, start: number): { bottom: number; end: number } | null {
-  if (mayDivide[text.charCodeAt(start) & 31] !== 1) return null
-  const first = wordAt(text, start)
-  const second = first === 'thirty' || first === 'sixty' ? wordAt(text, start + first.length + 1) : ''
-  const name = second === '' ? first : `${first}-${second}`
-  const bottom = bottoms.get(name) ?? bottoms.get(name.replace(/s$/, ''))
-  return bottom === undefined ? null : { bottom, end: start + name.length }
+  const { bottom, small, length } = numberWordAt(text, start)
+  if (bottom > 0) return { bottom, end: start + length }
+  const two = small < 30 ? undefined : doubled.get(small)
+  if (two === undefined) return null
+  two[0].lastIndex = start
+  return two[0].test(text) ? { bottom: two[1], end: two[0].lastIndex } : null
 }
 
 function readPoint(text: string, whole: number, end: number): Part | null {
   const point = nextStart(text, end)
   if ((text.charCodeAt(point) | 32) !== letterP || wordAt(text, point) !== 'point') return null
   let [digits, at] = ['', point + 5]
-  for (let word = wordAt(text, nextStart(text, at)); digits.length < 12; word = wordAt(text, nextStart(text, at))) {
-    const value = small.get(word)
-    if (value === undefined || value > 9) break
-    digits += `${value}`
-    at = nextStart(text, at) + word.length
+  while (digits.length < 12) {
+    const next = nextStart(text, at)
+    const { small, length } = numberWordAt(text, next)
+    if (small < 0 || small > 9) break
+    digits += `${small}`
+    at = next + length
   }
   if (digits === '') return null
   const bottom = 10n ** BigInt(digits.length)
@@ -59,11 +67,22 @@ function withBottom(text: string, top: Cardinal | null): Part | null {
   return below === null ? null : fraction(top.value, below.bottom, below.end)
 }
 
+/** What makes a fraction of the whole figures before it: the *thousandths* of *3 thousandths of an inch*. */
+export function readBottomWord(text: string, top: NumberToken): NumberToken | null {
+  if (top.value.isZero()) return null
+  const at = nextStart(text, top.end)
+  const below = at === top.end ? null : bottomAt(text, at)
+  if (below === null || text[below.end - 1] !== 's') return null
+  const bottom = Rational.of(below.bottom)
+  return { ...top, value: top.value.over(bottom), half: half.over(bottom), end: below.end, kind: 'fraction' }
+}
+
 /** What ` and a half` or ` and three eighths` adds to the number or unit before it; null where nothing of the kind follows. */
 export function readAndFraction(text: string, end: number): Part | null {
   const at = nextStart(text, end)
   if (at === end || (text.charCodeAt(at) | 32) !== letterA || wordAt(text, at) !== 'and') return null
-  const part = readFractionWords(text, nextStart(text, at + 3))
+  const start = nextStart(text, at + 3)
+  const part = readFractionWords(text, start) ?? properFraction(text, start)
   return part !== null && part.value.compare(Rational.one) < 0 ? part : null
 }
 
@@ -94,9 +113,8 @@ export function readNumberWords(text: string, start: number): NumberToken | null
     return decimals === null ? null : token(start, decimals, 'decimal')
   }
   if (word === 'a' || word === 'an') {
-    const power = powers.get(wordAt(text, start + word.length + 1))
-    const cardinal =
-      power === undefined ? null : readCardinal(`one ${text.slice(start + word.length + 1, start + 80)}`, 0)
+    const { power } = numberWordAt(text, start + word.length + 1)
+    const cardinal = power === 0 ? null : readCardinal(`one ${text.slice(start + word.length + 1, start + 80)}`, 0)
     if (cardinal === null) return token(start, { value: Rational.one, half, end: start + word.length }, 'article')
     return token(
       start,

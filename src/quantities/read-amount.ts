@@ -1,65 +1,40 @@
+import { acceptUnit } from './accept-unit.ts'
 import type { Amount } from './amount.ts'
-import { isDigit, isWordPart, skipGap } from './characters.ts'
-import { codesOf } from './codes-of.ts'
+import { isWordPart, skipGap } from './characters.ts'
+import { withEarlyTolerance } from './early-tolerance.ts'
 import { joinSmallerUnit } from './joined-units.ts'
 import { type CodeToken, isCode, type NumberToken } from './number-token.ts'
 import { readAndFraction } from './number-words.ts'
-import type { ReadOptions } from './quantity.ts'
-import type { Quotation } from './quotation.ts'
+import { Rational } from './rational.ts'
 import { readNumber } from './read-number.ts'
 import { readTolerance } from './read-tolerance.ts'
-import { readUnit, type UnitToken } from './read-unit.ts'
-import { isUnitRefused } from './unit-guards.ts'
+import type { UnitToken } from './read-unit.ts'
+import { isSaying } from './sayings.ts'
+import { readScaleWord } from './scale-word.ts'
+import type { TextReading } from './text-reading.ts'
 
-export interface TextReading {
-  readonly text: string
-  readonly options: ReadOptions
-  readonly quotation: Quotation
-}
-
-const quotationMarks = codesOf('"\'”’')
 const articleUnits = new Set(['in', 'ft', 'yd', 'm', 'mm', 'L', 'kg', 'h'])
 const articleWords = /^(?:inch|foot|yard|metre|millimetre|litre|kilo|hour)$/i
-const joiner = /\s(?:of\s)?an?\s/iy
-const [hyphen, letterA] = [45, 97]
-const rangeAhead = /^-\d{1,4}(?:\.\d{1,4})?/
+const joiner = /\s(?:of\s)?an?\s/y // A capital would be the ampere of `10/20 A`.
+const [plus, letterA, letterP] = [43, 97, 112]
+const openEnd = /^\+ ?\p{L}/u
+
+/** `20+ mm` */
+function withOpenEnd(text: string, number: NumberToken): NumberToken {
+  const isOpen = number.written === 'figures' && openEnd.test(text.slice(number.end, number.end + 3))
+  return isOpen ? { ...number, end: number.end + 1, isOpen } : number
+}
 
 function joinerEnd(text: string, number: NumberToken): number {
-  if (number.kind !== 'fraction' && !(number.kind === 'decimal' && number.written === 'words')) return number.end
+  if (number.kind !== 'fraction' && !(number.kind !== 'whole' && number.written === 'words')) return number.end
   joiner.lastIndex = number.end
   return joiner.test(text) ? joiner.lastIndex - 1 : number.end
-}
-
-function isCodeAhead({ text, options }: TextReading, unit: UnitToken): boolean {
-  if (text.charCodeAt(unit.end) !== hyphen) return false
-  const ahead = rangeAhead.exec(text.slice(unit.end, unit.end + 12))
-  return ahead !== null && readUnit(text, unit.end + ahead[0].length, options)?.id !== unit.id
-}
-
-function isMarkClosing({ text, quotation }: TextReading, unit: UnitToken, number: NumberToken): boolean {
-  return (
-    quotationMarks.has(text.charCodeAt(unit.start)) &&
-    (unit.gap !== 'none' || quotation.isClosedBy(unit.start, number.start))
-  )
-}
-
-function isMarkOfWord(text: string, unit: UnitToken): boolean {
-  const mark = text[unit.start]
-  return (mark === "'" || mark === '’') && isWordPart(text.charCodeAt(unit.end)) && !isDigit(text.charCodeAt(unit.end))
-}
-
-/** The unit behind a number, where it is truly one. */
-function acceptUnit(reading: TextReading, number: NumberToken, end: number): UnitToken | null {
-  const unit = readUnit(reading.text, end, reading.options)
-  if (unit === null || isMarkClosing(reading, unit, number) || isCodeAhead(reading, unit)) return null
-  if (isMarkOfWord(reading.text, unit)) return null
-  if (number.kind === 'gauge' && unit.id !== 'AWG') return null
-  return isUnitRefused(reading.text, end === number.end ? number : { ...number, end }, unit) ? null : unit
 }
 
 function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken): Amount | null {
   const added = readAndFraction(reading.text, unit.end)
   const written = reading.text.slice(unit.start, unit.end)
+  if (added === null && isSaying(reading.text, number.start, unit.end)) return null
   if (added === null && !(articleUnits.has(unit.id) && articleWords.test(written) && unit.gap === 'space')) return null
   const value = added === null ? number.value : number.value.plus(added.value)
   const half = added?.half ?? number.half
@@ -75,16 +50,16 @@ function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken)
   }
 }
 
+/** `61k` before its unit is sixty-one thousand; pence are hundredths of a pound. */
+function timesOf(text: string, unit: UnitToken, factor: number): Rational | null {
+  const isPence =
+    (text.charCodeAt(unit.start) | 32) === letterP && unit.id === 'money:GBP' && unit.end <= unit.start + 5
+  return factor === 1 && !isPence ? null : Rational.of(factor, isPence ? 100 : 1)
+}
+
 function bare(number: NumberToken): Amount {
   const { start, end, value, half } = number
   return { start, end, number, value, half, unit: null, tolerance: null, isUnitImplied: false }
-}
-
-/** `12 ± 0.5 mm`: the tolerance stands before the unit that both share. */
-function withEarlyTolerance(reading: TextReading, amount: Amount): Amount {
-  const tolerance = readTolerance(reading.text, amount.end, amount.unit?.id ?? null, reading.options)
-  if (tolerance === null || tolerance.unit === null) return amount
-  return { ...amount, end: tolerance.end, unit: tolerance.unit, tolerance: { ...tolerance, unit: null } }
 }
 
 function withTolerance(reading: TextReading, amount: Amount): Amount {
@@ -107,10 +82,11 @@ export function readPrefixedGauge(reading: TextReading, start: number): Amount |
 
 /** Reads one number with its unit and tolerance from a place on; figures that are a code come back as such. */
 export function readAmount(reading: TextReading, start: number): Amount | CodeToken | null {
-  const number = readNumber(reading.text, start, reading.options.decimal)
-  if (number === null || isCode(number)) return number
-  const end = joinerEnd(reading.text, number)
-  const unit = acceptUnit(reading, number, end)
+  const read = readNumber(reading.text, start, reading.options.decimal)
+  if (read === null || isCode(read)) return read
+  const number = reading.text.charCodeAt(read.end) === plus ? withOpenEnd(reading.text, read) : read
+  const scale = number.written === 'figures' ? readScaleWord(reading.text, number.end) : null
+  const unit = acceptUnit(reading, number, scale?.end ?? joinerEnd(reading.text, number))
   if (unit === null && number.kind === 'article') return null
   if (unit === null) {
     const early = withEarlyTolerance(reading, bare(number))
@@ -124,13 +100,13 @@ export function readAmount(reading: TextReading, start: number): Amount | CodeTo
   const added = number.written === 'words' && number.kind === 'whole' ? readAndFraction(reading.text, unit.end) : null
   const value = added === null ? number.value : number.value.plus(added.value)
   const half = added?.half ?? number.half
-  const last = added?.end ?? unit.end
+  const times = timesOf(reading.text, unit, scale?.factor ?? 1)
   const amount: Amount = {
     start: number.start,
-    end: last,
+    end: added?.end ?? unit.end,
     number,
-    value,
-    half,
+    value: times === null ? value : value.times(times),
+    half: times === null ? half : half.times(times),
     unit,
     tolerance: null,
     isUnitImplied: false,

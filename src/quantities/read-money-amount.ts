@@ -3,8 +3,8 @@ import { isGap, isWordPart } from './characters.ts'
 import { currencyOfSign } from './currencies.ts'
 import { isCode, type NumberToken } from './number-token.ts'
 import { Rational } from './rational.ts'
-import type { TextReading } from './read-amount.ts'
 import { beginsFigures, readNumber } from './read-number.ts'
+import type { TextReading } from './text-reading.ts'
 
 const scales: Readonly<Record<string, bigint>> = {
   k: 1000n,
@@ -75,6 +75,11 @@ export function readMoneyAmount({ text, options }: TextReading, at: number): Amo
   const start = isGap(text.charCodeAt(behind)) ? behind + 1 : behind
   if (!beginsFigures(text, /[-−]/.test(text[start] ?? '') ? start + 1 : start)) return null
   const number = readNumber(text, start, options.decimal)
-  if (number === null || isCode(number) || (number.kind !== 'whole' && number.kind !== 'decimal')) return null
+  if (
+    number === null ||
+    isCode(number) ||
+    (number.kind !== 'whole' && number.kind !== 'decimal' && number.stroke === null)
+  )
+    return null
   return money(text, number, sign)
 }

@@ -1,11 +1,14 @@
+import { nextStart } from './cardinal.ts'
 import { isDigit, isLetter, isWordPart } from './characters.ts'
 import { readFigures } from './figures.ts'
 import { glyphFraction } from './fraction-part.ts'
 import { isCode, type MaybeNumber, type NumberToken } from './number-token.ts'
-import { readAndFraction, readNumberWords } from './number-words.ts'
+import { mayDivide } from './number-vocabulary.ts'
+import { readAndFraction, readBottomWord, readNumberWords } from './number-words.ts'
 import type { ReadOptions } from './quantity.ts'
 
-const [letterI, letterM, letterO] = [105, 109, 111]
+const [letterA, letterI, letterM, letterN, letterO] = [97, 105, 109, 110, 111]
+const signWord = /(?:minus|negative)\s/iy
 
 /** Whether figures begin at a place: a digit, `.5` or `½`. */
 export function beginsFigures(text: string, at: number): boolean {
@@ -17,16 +20,26 @@ export function beginsFigures(text: string, at: number): boolean {
 
 function looseEnd(text: string, end: number): number | null {
   const first = text.charCodeAt(end)
-  const mayBegin = first === 32 || first === 45 ? (text.charCodeAt(end + 1) | 32) === letterO : (first | 32) === letterI
+  const isApart = first === 32 || first === 45
+  const letter = text.charCodeAt(isApart ? end + 1 : end) | 32
+  const mayBegin = letter === letterI ? first !== 32 : isApart && letter === letterO
   if (!mayBegin) return null
   const rest = text.slice(end, end + 4).toLowerCase()
-  const length = rest === '-odd' || rest === ' odd' ? 4 : rest.startsWith('ish') ? 3 : 0
+  const length = rest === '-odd' || rest === ' odd' || rest === '-ish' ? 4 : rest.startsWith('ish') ? 3 : 0
   return length > 0 && !isWordPart(text.charCodeAt(end + length)) ? end + length : null
 }
 
+/** `6 and a half`, `3 thousandths`: words that make a fraction of whole figures. */
+function readFractionWord(text: string, number: NumberToken): NumberToken | null {
+  const first = text.charCodeAt(nextStart(text, number.end)) | 32
+  if (first !== letterA) return mayDivide(first) ? readBottomWord(text, number) : null
+  const added = readAndFraction(text, number.end)
+  return added === null ? null : { ...number, ...added, value: number.value.plus(added.value), kind: 'mixed' }
+}
+
 function withEnding(text: string, number: NumberToken): NumberToken {
-  const added = number.written === 'figures' && number.kind === 'whole' ? readAndFraction(text, number.end) : null
-  if (added !== null) return { ...number, ...added, value: number.value.plus(added.value), kind: 'mixed' }
+  const added = number.written === 'figures' && number.kind === 'whole' ? readFractionWord(text, number) : null
+  if (added !== null) return added
   const loose = number.kind === 'article' ? null : looseEnd(text, number.end)
   return loose === null ? number : { ...number, end: loose, isLoose: true }
 }
@@ -35,9 +48,11 @@ function negated(number: MaybeNumber, start: number): MaybeNumber {
   return isCode(number) ? number : { ...number, start, value: number.value.negated(), stroke: null }
 }
 
-/** `minus 5`, `minus five`. */
+/** `minus 5`, *negative five*. */
 function readMinus(text: string, at: number, decimal: ReadOptions['decimal']): MaybeNumber | null {
-  const start = at + 6
+  signWord.lastIndex = at
+  if (!signWord.test(text)) return null
+  const start = signWord.lastIndex
   const number = beginsFigures(text, start) ? readFigures(text, start, decimal) : readNumberWords(text, start)
   return number === null || (!isCode(number) && number.kind === 'article') ? null : negated(number, at)
 }
@@ -56,10 +71,9 @@ export function readNumber(text: string, at: number, decimal: ReadOptions['decim
     return isCode(number) ? number : withEnding(text, number)
   }
   if (!isLetter(text.charCodeAt(at))) return null
-  if ((text.charCodeAt(at) | 32) === letterM) {
-    if (!/^minus\s/i.test(text.slice(at, at + 6))) return null
-    return readMinus(text, at, decimal)
-  }
+  const first = text.charCodeAt(at) | 32
+  const negative = first === letterM || first === letterN ? readMinus(text, at, decimal) : null
+  if (negative !== null || first === letterM) return negative
   const number = readNumberWords(text, at)
   return number === null || isWordPart(text.charCodeAt(number.end)) ? null : withEnding(text, number)
 }

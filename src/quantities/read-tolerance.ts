@@ -88,9 +88,18 @@ function fits(tolerance: ToleranceToken | null, own: string | null): ToleranceTo
   return findUnit(id)?.dimension === findUnit(own)?.dimension ? tolerance : null
 }
 
-const firsts = codesOf('±+-−,pgtwPGTW')
+const firsts = codesOf('±+-−,(pgtwPGTW')
+const signFirsts = codesOf('±+-−')
+const bracket = 40
 /** The first two letters of the words that lead to a tolerance. */
 const openings = new Set(['pl', 'gi', 'to', 'wi'].map(pair => pair.charCodeAt(0) * 128 + pair.charCodeAt(1)))
+
+/** The tolerance of `25 mm (±0.02 mm)`, with its brackets. */
+function readBracketed(text: string, at: number, own: string | null, options: ReadOptions): ToleranceToken | null {
+  if (!signFirsts.has(text.charCodeAt(at))) return null
+  const inside = readTolerance(text, at, own, options)
+  return inside === null || text[inside.end] !== ')' ? null : { ...inside, end: inside.end + 1 }
+}
 
 /** The tolerance that stands behind a number, or behind its unit if that is given; null where there is none. */
 export function readTolerance(
@@ -102,6 +111,7 @@ export function readTolerance(
   const start = isGap(text.charCodeAt(at)) ? at + 1 : at
   const first = text.charCodeAt(start)
   if (!firsts.has(first)) return null
+  if (first === bracket) return start === at ? null : readBracketed(text, start + 1, own, options)
   if (isLetter(first) && !openings.has((first | 32) * 128 + (text.charCodeAt(start + 1) | 32))) return null
   return fits(readEven(text, at, options), own) ?? fits(readUneven(text, at, options), own)
 }

@@ -69,9 +69,9 @@ function readNext(reader: Reader, first: Part): Next {
   const second = readPart(reader.text, first.end + all.length)
   if (second === null) return null
   const id = combine(first.id, `${isQuotient ? '/' : '·'}${second.id}`, reader)
-  if (id === null) return mark === '/' || word === 'per' ? 'refused' : null
+  if (id === null) return (mark === '/' || word === 'per') && !first.id.startsWith('money:') ? 'refused' : null
   const isWordIn = all.trim() === '' && second.id === 'in' && reader.text.slice(second.end - 2, second.end) === 'in'
-  if (isWordIn && !isInches(reader.text, second.end, 'pounds')) return null
+  if (isWordIn && !isInches(reader.text, { start: first.end, end: second.end }, 'pounds')) return null
   return { part: { id, end: second.end } }
 }
 
@@ -115,7 +115,8 @@ export function readUnit(text: string, at: number, options: ReadOptions): UnitTo
   const chosen = choiceOf(part.id, options)
   if (chosen !== null) return { id: chosen, ambiguous: null, start, end: part.end, gap }
   const isQuestion = ambiguousUnits.some(unit => unit.key === part.id)
-  // Of `0.8 g of braking` the quantity is `0.8 g`; the words behind it only raise the question.
-  const end = part.id === 'g-force' ? start + 1 : part.end
+  // Of `0.8 g of braking` the quantity is `0.8 g`, of `12 gauge wire` `12 gauge`; the words behind only raise the question.
+  const isLed = part.id === 'g-force' || part.id === 'gauge'
+  const end = isLed ? text.indexOf(' ', start) : part.end
   return isQuestion ? { id: part.id, ambiguous: part.id, start, end, gap } : null
 }

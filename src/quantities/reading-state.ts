@@ -15,9 +15,20 @@ export interface ReadingState {
   readonly mayHaveSeries: boolean
 }
 
+const [letterA, letterS] = [65, 83]
+
+/** Whether a text holds the `BS` or `BA` of a British thread. */
+function holdsBritish(text: string): boolean {
+  for (let at = text.indexOf('B'); at >= 0; at = text.indexOf('B', at + 1)) {
+    const next = text.charCodeAt(at + 1)
+    if (next === letterS || next === letterA) return true
+  }
+  return false
+}
+
 /** A text of which nothing has been read yet. */
 export function startReading(text: string, options: ReadOptions): ReadingState {
-  const mayHaveSeries = text.includes('UN') || text.includes('BSP') || text.includes('NPT')
+  const mayHaveSeries = text.includes('UN') || holdsBritish(text) || text.includes('NPT') || text.includes('Whit')
   const quotation = new Quotation(text)
   return { text, options, quotation, readings: [], doubts: [], lastEnd: 0, groups: 0, mayHaveSeries }
 }

@@ -1,6 +1,8 @@
 import { isLabelled } from './labels.ts'
+import type { NumberToken } from './number-token.ts'
 import { type Known, productSegments } from './product-segments.ts'
 import { rangeSegment } from './range-segment.ts'
+import { Rational } from './rational.ts'
 import type { Chain, Join } from './read-chain.ts'
 import { type Segment, singleSegment } from './segment.ts'
 import { shareUnits } from './share-units.ts'
@@ -12,6 +14,7 @@ interface Walk {
   readonly known: readonly Known[]
 }
 
+const ten = Rational.of(10)
 const isProduct = (join: Join | undefined): boolean => join === 'times' || join === 'by'
 
 /** Whether *or* ends a list that shares its unit, as in `10, 12 or 14 mm`. */
@@ -27,11 +30,17 @@ function rangeAt({ text, chain, known }: Walk, at: number): Segment | null {
   return rangeSegment(text, join, [left.amount, right.amount], right.unit)
 }
 
+/** `4501-22 A`: no range falls to less than a tenth. */
+function isFallingFar(first: NumberToken, second: NumberToken | undefined): boolean {
+  return second !== undefined && !second.value.isZero() && first.value.compare(second.value.times(ten)) > 0
+}
+
 /** `3-4-5 mm` and `part 12-345 A` are codes. */
 function isDashCode(text: string, { joins, amounts }: Chain): boolean {
   const isBare = (at: number) => amounts[at]?.unit === null
   const first = amounts[0]?.number
   if (joins[0] === 'dash' && isBare(0) && first !== undefined && isLabelled(text, first)) return true
+  if (first !== undefined && isBare(0) && joins[0] === 'dash' && isFallingFar(first, amounts[1]?.number)) return true
   return joins.some((join, at) => join === 'dash' && joins[at + 1] === 'dash' && isBare(at) && isBare(at + 1))
 }
 

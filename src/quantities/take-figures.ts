@@ -1,11 +1,13 @@
 import { isLetter, isWordPart } from './characters.ts'
 import { skipCode } from './figures.ts'
+import { negativeStart } from './negative-word.ts'
 import { beginsFigures } from './read-number.ts'
 import type { ReadingState } from './reading-state.ts'
 import { takeChain } from './take-chain.ts'
 import { takeInchThread, takeMetricThread } from './take-threads.ts'
 
 const joining = /[-−–+/\\@:,&=.]/
+const gaugeAhead = /^\d{1,2}[ -]?awg/i
 const opening = /[\s([:=~≈<>≥≤"'“]/
 
 /** Whether figures may begin at a place: not in the middle of a word, a part number, a path or a time. */
@@ -23,6 +25,7 @@ function numberStart(text: string, at: number): number {
   const mark = text[at - 1]
   const isBare = mark === '.' && !isWordPart(text.charCodeAt(at - 2)) && beginsFigures(text, at - 1)
   if (isBare) return text[at - 2] === '.' ? at : numberStart(text, at - 1)
+  if (mark === ' ') return negativeStart(text, at)
   if (mark !== '-' && mark !== '−' && mark !== '+') return at
   const before = text[at - 2]
   return before === undefined || opening.test(before) ? at - 1 : at
@@ -31,8 +34,11 @@ function numberStart(text: string, at: number): number {
 /** `M8`, `AWG12`, `#10-32 UNF`: figures that what stands right before them makes sense of. */
 function takeMarked(state: ReadingState, at: number): number | null {
   const { text } = state
-  if (text[at - 1] === '#') return takeInchThread(state, at - 1)
+  if (text[at - 1] === '#')
+    return takeInchThread(state, at - 1) ?? (gaugeAhead.test(text.slice(at, at + 6)) ? takeChain(state, at) : null)
   if (text[at - 1] === 'M') return takeMetricThread(state, at - 1)
+  const pipe = text[at - 1] === 'G' ? takeInchThread(state, at) : null
+  if (pipe !== null) return pipe
   const isGauge = /^awg$/i.test(text.slice(Math.max(0, at - 3), at)) && !isWordPart(text.charCodeAt(at - 4))
   return isGauge ? takeChain(state, at - 3) : null
 }
@@ -43,8 +49,10 @@ function takeBegun(state: ReadingState, at: number): number {
 
 /** Takes what begins with the figures at a place; gives the place to go on from, which always lies behind it. */
 export function takeFigures(state: ReadingState, at: number): number {
-  const isRate = state.text[at - 1] === '@' && state.lastEnd === at - 1
-  const isBegun = isRate || mayBegin(state.text, at)
+  const mark = state.text[at - 1]
+  // `3 A@12 V`, `600mm,700mm`
+  const isNext = state.lastEnd === at - 1 && (mark === '@' || mark === ',')
+  const isBegun = isNext || mayBegin(state.text, at)
   const end = isBegun ? takeBegun(state, at) : (takeMarked(state, at) ?? skipCode(state.text, at).end)
   return Math.max(end, at + 1)
 }

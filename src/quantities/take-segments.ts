@@ -1,6 +1,6 @@
 import { markDoubt, twoReadingsDoubt, unitDoubt } from './doubts.ts'
 import { makeQuantity } from './make-quantity.ts'
-import { type Qualifiers, readQualifiers } from './qualifiers.ts'
+import { type Qualifiers, readQualifiers, type Surroundings } from './qualifiers.ts'
 import type { ReadingState } from './reading-state.ts'
 import type { Segment } from './segment.ts'
 import { findUnit } from './units.ts'
@@ -32,8 +32,15 @@ function hasTwoReadings(text: string, segment: Segment): boolean {
 
 const isLength = ({ unit }: Segment): boolean => findUnit(unit.id)?.dimension === 'length'
 
+const aroundOf = (segment: Segment, limit: number): Surroundings => ({
+  limit,
+  isLength: isLength(segment),
+  isOpen: segment.amounts[0]?.number.isOpen === true,
+})
+
+/** Where the words about a segment may begin: the *up to* of `from 10 A up to 15 A` joins, and bounds nothing. */
 function limitOf(state: ReadingState, segments: readonly Segment[], at: number): number {
-  return Math.max(state.lastEnd, segments[at - 1]?.end ?? 0)
+  return at === 0 ? state.lastEnd : (segments[at]?.start ?? 0)
 }
 
 function groupOf(state: ReadingState, segments: readonly Segment[], at: number): number | null {
@@ -82,8 +89,7 @@ function takeQuantity(state: ReadingState, segment: Segment, qualifiers: Qualifi
 }
 
 function takeAlone(state: ReadingState, segment: Segment): void {
-  const around = { limit: state.lastEnd, isLength: isLength(segment) }
-  const qualifiers = readQualifiers(state.text, segment, around)
+  const qualifiers = readQualifiers(state.text, segment, aroundOf(segment, state.lastEnd))
   if (takeDoubt(state, segment, undefined)) state.lastEnd = segment.end
   else takeQuantity(state, segment, qualifiers, null)
 }
@@ -99,7 +105,7 @@ export function takeSegments(state: ReadingState, segments: readonly Segment[]):
 function takeTogether(state: ReadingState, segments: readonly Segment[]): void {
   const { text } = state
   const around = segments.map((segment, at) =>
-    readQualifiers(text, segment, { limit: limitOf(state, segments, at), isLength: isLength(segment) }),
+    readQualifiers(text, segment, aroundOf(segment, limitOf(state, segments, at))),
   )
   for (const [at, segment] of segments.entries()) {
     const group = groupOf(state, segments, at)

@@ -4,8 +4,9 @@ import { readAmount } from './read-amount.ts'
 import type { ReadingState } from './reading-state.ts'
 import { singleSegment } from './segment.ts'
 import { takeSegments } from './take-segments.ts'
-import { readInchThread, readMetricThread, type ThreadToken } from './thread.ts'
+import { readInchThread, readMetricThread, readPipeThread, type ThreadToken } from './thread.ts'
 
+const [space, letterG] = [32, 71]
 const times = /\s?[xX×*]\s?/y
 
 /** `M6 x 20`: the figure behind a thread is the screw's length in millimetres unless it says otherwise. */
@@ -35,7 +36,12 @@ export function takeMetricThread(state: ReadingState, start: number): number | n
 
 /** Takes `3/8 UNF` or `10-32 UNF` that begins at a place; null where no such thread does. */
 export function takeInchThread(state: ReadingState, start: number): number | null {
-  const hasSeries = state.mayHaveSeries && /UN[CFES]|BSP|NPT|UNS/.test(state.text.slice(start, start + 24))
+  const before = state.text.charCodeAt(start - 1)
+  if (before === letterG || (before === space && state.text.charCodeAt(start - 2) === letterG)) {
+    const piped = readPipeThread(state.text, before === space ? start - 2 : start - 1)
+    if (piped !== null && piped.start >= state.lastEnd) return takeThread(state, piped)
+  }
+  const hasSeries = state.mayHaveSeries && /UN[CFES]|BS[PFW]|NPT|UNS|BA|Whit/.test(state.text.slice(start, start + 24))
   const thread = hasSeries ? readInchThread(state.text, start) : null
   return thread === null ? null : takeThread(state, thread)
 }

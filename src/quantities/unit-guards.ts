@@ -15,7 +15,7 @@ const things: ReadonlyMap<string, RegExp> = new Map([
     /^(?:hand|gear|coat|row|pair|donor|one|owner|floor|stage|opinion|half|class|time|set|fix|hole|attempt|go|try)s?$/,
   ],
   ['stone', /^(?:chip|guard|wall|bruise)s?$/],
-  ['bar', /^(?:clamp|heater|fire|stool|end)s?$/],
+  ['bar', /^(?:clamp|heater|fire|stool|end|gate)s?$/],
   ['yard', /^(?:broom|sale|gate|arm)s?$/],
   ['V', /^(?:belt|block|groove|notch|notche|pulley|band|twin|engine|shape)s?$/],
   ['A', /^(?:frame|arm|post|pillar|road)s?$/],
@@ -42,10 +42,12 @@ function isThing(text: string, number: NumberToken, unit: UnitToken, symbol: str
 }
 
 const idioms = /^(?:day|second|stone)$/
+const noAngle = /^ (?:of (?:freedom|separat)|burns?\b)/ // degrees that are no angle
 const oneFoot = /^ (?:of|long|wide|high|deep|from|above|below|square)\b/
 
 /** *One day*, *one foot on the brake*. */
 function isIdiom(text: string, number: NumberToken, unit: UnitToken, symbol: string): boolean {
+  if (unit.id === 'deg') return noAngle.test(text.slice(unit.end, unit.end + 12))
   if (number.written !== 'words' || text.slice(number.start, number.end).toLowerCase() !== 'one') return false
   if (symbol === 'foot') return !oneFoot.test(text.slice(unit.end, unit.end + 8))
   return idioms.test(symbol) || (symbol === 'minute' && wordBefore(text, number.start, 0).word === '')
@@ -53,8 +55,9 @@ function isIdiom(text: string, number: NumberToken, unit: UnitToken, symbol: str
 
 function isWordInRefused(text: string, number: NumberToken, unit: UnitToken): boolean {
   if (isYear(text, number) || isLabelled(text, number)) return true
-  if (number.written === 'words') return !isInches(text, unit.end, 'words')
-  return !isInches(text, unit.end, number.kind === 'whole' ? 'whole' : 'part')
+  const span = { start: number.start, end: unit.end }
+  if (number.written === 'words') return !isInches(text, span, 'words')
+  return !isInches(text, span, number.kind === 'whole' ? 'whole' : 'part')
 }
 
 /** Whether the word or letter behind a number is no unit there, whatever it looks like. */

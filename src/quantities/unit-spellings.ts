@@ -1,6 +1,6 @@
 import { ambiguousUnits } from './ambiguous-units.ts'
 import { isDigit, isGap, isLetter, isWordPart } from './characters.ts'
-import { namesOfMoney } from './currencies.ts'
+import { namesOfMoney, namesOfPence } from './currencies.ts'
 import { units } from './units.ts'
 
 interface Spelling {
@@ -67,8 +67,13 @@ function addNames(names: readonly string[], id: string): void {
 }
 
 for (const { id, names } of units) addNames(names, id)
-for (const { key, names } of ambiguousUnits) addNames(names.split('|'), key)
+for (const { key, names } of ambiguousUnits)
+  addNames(
+    names.split('|').filter(name => name !== ''),
+    key,
+  )
 for (const [name, currency] of namesOfMoney) addName(name, `money:${currency}`)
+for (const name of namesOfPence) addName(name, 'money:GBP')
 addNames(['100km+', '100 km+', '100 kilometre+', '100 kilometer+', 'hundred km', 'hundred kilometres'], '100km')
 
 const table = Uint16Array.from(steps)
@@ -81,6 +86,13 @@ function columnAt(text: string, at: number): number {
   return code < width ? (columns[code] ?? 0) : columnOf(code)
 }
 
+/** `5ft6in`, `1h20m`: figures of the next smaller unit follow at once. */
+function isLedOnBySmaller(text: string, end: number): boolean {
+  const before = text.charCodeAt(end - 1) | 32
+  if (before === 116) return /^ft\d{1,2}(?![\d.,/])/i.test(text.slice(end - 2, end + 3))
+  return before === 104 && /^\d{1,2}m/.test(text.slice(end, end + 3))
+}
+
 /** Whether a unit may end at a place: no word goes on, unless it is a power or the x of `10mmx20mm`. */
 function mayEnd(text: string, end: number): boolean {
   const code = text.charCodeAt(end)
@@ -89,6 +101,7 @@ function mayEnd(text: string, end: number): boolean {
   if (!isLetter(before))
     return !((text[end - 1] === "'" || text[end - 1] === '’' || text[end - 1] === 'º') && isLetter(code))
   const after = text.charCodeAt(end + 1)
+  if (isDigit(code) && isLedOnBySmaller(text, end)) return true
   if (code === 50 || code === 51) return !isWordPart(after)
   return (code === 120 || code === 88) && isDigit(after)
 }

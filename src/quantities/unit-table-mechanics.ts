@@ -47,6 +47,7 @@ export const mechanicsUnits: readonly Unit[] = [
   unit('g_L = g/L', 'density', { factor: '1', ucum: 'g/L', made: 'g/L' }),
   unit('N', 'force', { factor: '1', ucum: 'N', names: 'N|newton+' }),
   unit('kN', 'force', { factor: '1000', ucum: 'kN', names: 'kN|KN|kilonewton+' }),
+  unit('MN', 'force', { factor: '1000000', ucum: 'MN', names: 'MN|meganewton+' }),
   unit('lbf', 'force', {
     factor: `${pound} ${gravity}`,
     ucum: '[lbf_av]',
@@ -94,7 +95,7 @@ export const mechanicsUnits: readonly Unit[] = [
     factor: `${pound} ${gravity} ${foot}`,
     ucum: '[lbf_av].[ft_i]',
     names: 'ftlb+|lbft|lbsft',
-    made: 'lb·ft|ft·lb|lbf·ft|ft·lbf|pound·ft|ft·pound',
+    made: 'lb·ft|ft·lb|lbf·ft|ft·lbf|pound·ft|ft·pound|ft/lb',
     ...nist,
   }),
   unit('lbf_in = lbf·in', 'torque', {

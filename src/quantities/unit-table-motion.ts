@@ -30,6 +30,7 @@ export const motionUnits: readonly Unit[] = [
   unit('Hz', 'frequency', { factor: '1', ucum: 'Hz', names: 'Hz|HZ|hz|hertz' }),
   unit('kHz', 'frequency', { factor: '1000', ucum: 'kHz', names: 'kHz|KHz|khz|kilohertz' }),
   unit('MHz', 'frequency', { factor: '1000000', ucum: 'MHz', names: 'MHz|megahertz' }),
+  unit('GHz', 'frequency', { factor: '1000000000', ucum: 'GHz', names: 'GHz|gigahertz' }),
   unit('rpm', 'frequency', {
     factor: '1 | 60',
     ucum: '/min',

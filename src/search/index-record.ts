@@ -20,6 +20,7 @@ export function indexRecord(record: EditedRecord, addresses: Addresses): SearchI
   return {
     format: 'oddleg-search/1',
     approximate: record.build.approximateShare,
+    reading: record.build.reading,
     notes,
     ...tables.shown,
     figures: figureGroups(entries.map(({ figure }) => figure)),

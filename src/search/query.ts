@@ -31,7 +31,7 @@ export function openIndex(index: SearchIndex): OpenIndex {
 
 /** What an index holds that answers words and quantities; all of them must hold. */
 export function search(open: OpenIndex, asked: string, limit = Number.POSITIVE_INFINITY): Answer {
-  const query = readQuery(asked, open.index.approximate)
+  const query = readQuery(asked, open.index)
   const weights = query.words.map(word => weighWord(open, word))
   const closeness = query.quantities.map(quantity => closenessOf(open, quantity.sizes))
   const scoring = { index: open.index, weights, closeness }

@@ -1,6 +1,7 @@
-import { plainReading, type Reading, type ReadOptions } from '../quantities/quantity.ts'
+import type { Reading, ReadOptions } from '../quantities/quantity.ts'
 import { readQuantities } from '../quantities/read-quantities.ts'
 import { type AskedSize, askedSize } from './asked-size.ts'
+import type { SearchIndex } from './search-index.ts'
 import { wordsIn } from './words-in.ts'
 
 /** A quantity that was asked for; what can be read in more than one way is asked in each. */
@@ -14,13 +15,16 @@ export interface Query {
   readonly words: readonly string[]
 }
 
-/** Read where the plain reading has its doubts: a search asks for all that may be meant. */
-const otherReadings: readonly Partial<ReadOptions>[] = [
+/** How a build reads figures, and what *about* is worth, as a share. */
+type Asking = Pick<SearchIndex, 'approximate' | 'reading'>
+
+/** Read where the build's own reading has its doubts: a search asks for all that may be meant. */
+const otherReadings = ({ decimal }: ReadOptions): readonly Partial<ReadOptions>[] => [
   { gallon: 'imperial' },
   { gallon: 'us' },
   { mil: 'mm' },
   { mil: 'thou' },
-  { decimal: 'comma' },
+  { decimal: decimal === 'point' ? 'comma' : 'point' },
 ]
 
 const fillers = new Set(
@@ -29,9 +33,9 @@ const fillers = new Set(
   ),
 )
 
-/** Takes the quantities out of what was asked; the rest are words. `approximate`: what *about* is worth, as a share. */
-export function readQuery(asked: string, approximate: number): Query {
-  const found = readingsOf(asked)
+/** Takes the quantities out of what was asked; the rest are words. */
+export function readQuery(asked: string, { approximate, reading }: Asking): Query {
+  const found = readingsOf(asked, reading)
   const quantities = [...found]
     .sort(([a], [b]) => a - b)
     .flatMap(([, readings]) => quantityOf(asked, readings, approximate))
@@ -42,12 +46,12 @@ export function readQuery(asked: string, approximate: number): Query {
 }
 
 /** Readings by where they begin. */
-function readingsOf(asked: string): Map<number, Reading[]> {
-  const { readings, doubts } = readQuantities(asked, plainReading)
+function readingsOf(asked: string, own: ReadOptions): Map<number, Reading[]> {
+  const { readings, doubts } = readQuantities(asked, own)
   const found = new Map(readings.map(reading => [reading.start, [reading]]))
   if (doubts.length === 0) return found
-  for (const other of otherReadings)
-    for (const reading of readQuantities(asked, { ...plainReading, ...other }).readings) {
+  for (const other of otherReadings(own))
+    for (const reading of readQuantities(asked, { ...own, ...other }).readings) {
       const isDoubted = doubts.some(({ start, end }) => start < reading.end && reading.start < end)
       const same = found.get(reading.start) ?? []
       const isKnown = same.some(({ quantity }) => quantity.unit === reading.quantity.unit)

@@ -1,3 +1,5 @@
+import type { ReadOptions } from '../quantities/quantity.ts'
+
 /** What can be found; earlier kinds go first among hits that are equally good. */
 export const hitKinds = ['part', 'circuit', 'connector', 'measurement', 'job', 'session', 'quantity', 'text'] as const
 export type HitKind = (typeof hitKinds)[number]
@@ -55,6 +57,8 @@ export interface SearchIndex {
   readonly format: 'oddleg-search/1'
   /** What *about* is worth, as a share. */
   readonly approximate: number
+  /** What build.md sets about reading figures: what is asked is read alike. */
+  readonly reading: ReadOptions
   readonly notes: readonly IndexedNote[]
   readonly things: readonly { readonly name: string; readonly address: string }[]
   readonly paths: readonly string[]

@@ -77,6 +77,14 @@ const floods: readonly (readonly [string, string])[] = [
   ['addresses', 'http://'],
   ['about', 'about '],
   ['letters', 'a'],
+  ['capitals of a British thread', 'B'],
+  ['pipe threads', 'G 1/4 '],
+  ['hanging hyphens', '3-, '],
+  ['tolerances in brackets', '(1 ± 1) '],
+  ['shortened units', '3 in. by '],
+  ['thousands of miles', '3 k '],
+  ['feet with hyphens', "5'-"],
+  ['commas behind units', '3 mm,'],
 ]
 
 describe('the time taken grows with the length and no faster', () => {

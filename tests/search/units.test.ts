@@ -9,6 +9,8 @@ import { figureGroups } from '../../src/search/figure-groups.ts'
 import { findFigures, openGroup } from '../../src/search/find-figures.ts'
 import { readQuery } from '../../src/search/read-query.ts'
 
+const plain = { approximate: 0.05, reading: plainReading }
+
 // The oracle of every conversion is @lhncbc/ucum-lhc.
 const oracle = ucum.UcumLhcUtils.getInstance()
 
@@ -34,7 +36,7 @@ const written = (value: number): string =>
 function finds(asked: string, figure: Quantity): boolean {
   const found: number[] = []
   const [group] = figureGroups([figure])
-  for (const size of readQuery(asked, 0.05).quantities.flatMap(({ sizes }) => sizes))
+  for (const size of readQuery(asked, plain).quantities.flatMap(({ sizes }) => sizes))
     if (group !== undefined && group.name === size.group)
       findFigures(openGroup(group), size, entry => found.push(entry))
   return found.length > 0
@@ -79,7 +81,7 @@ describe('the tree of stretches', () => {
     const [group] = figureGroups(figures)
     if (group === undefined) throw new Error('Unexpected figures without a group, expected lengths')
     for (const asked of ['100 mm', '4 in', '>450 mm', '< 3 mm', '95..105 mm', 'about 250 mm']) {
-      const [size] = readQuery(asked, 0.05).quantities.flatMap(({ sizes }) => sizes)
+      const [size] = readQuery(asked, plain).quantities.flatMap(({ sizes }) => sizes)
       if (size === undefined) throw new Error(`Unexpected \`${asked}\`, expected a quantity`)
       const found: number[] = []
       findFigures(openGroup(group), size, entry => found.push(entry))

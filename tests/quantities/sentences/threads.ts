@@ -23,7 +23,7 @@ export const sentences: readonly Sentence[] = [
   ['Loctite on the M6s and the M8 bolts.', 'M6 = 6 thread | M8 = 8 thread'],
   [
     'G 3/4, 3/8 BSPT and 5/16 UNC ends.',
-    '3/8 BSPT = 16.662 pitch 1.33684211 thread | 5/16 UNC = 7.9375 pitch 1.41111111 thread',
+    'G 3/4 = 26.441 pitch 1.81428571 thread | 3/8 BSPT = 16.662 pitch 1.33684211 thread | 5/16 UNC = 7.9375 pitch 1.41111111 thread',
   ],
   ['A 7/16 UNF x 1 in stud.', '7/16 UNF = 11.1125 pitch 1.27 thread | 1 in = 1 in'],
 ]

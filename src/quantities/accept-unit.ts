@@ -1,0 +1,57 @@
+import { isDigit, isWordPart } from './characters.ts'
+import { codesOf } from './codes-of.ts'
+import { isInOrInches } from './inch-or-preposition.ts'
+import type { NumberToken } from './number-token.ts'
+import { readUnit, type UnitToken } from './read-unit.ts'
+import type { TextReading } from './text-reading.ts'
+import { isUnitRefused } from './unit-guards.ts'
+
+const quotationMarks = codesOf('"\'”’')
+const lengthMarks = codesOf('"\'”’″′')
+const [hyphen, tag, wall] = [45, 60, 0xfffc]
+const rangeAhead = /^-\d{1,4}(?:\.\d{1,4})?/
+
+function isCodeAhead({ text, options }: TextReading, unit: UnitToken): boolean {
+  if (text.charCodeAt(unit.end) !== hyphen || unit.id === 'ft') return false
+  const ahead = rangeAhead.exec(text.slice(unit.end, unit.end + 12))
+  return ahead !== null && readUnit(text, unit.end + ahead[0].length, options)?.id !== unit.id
+}
+
+function isMarkClosing({ text, quotation }: TextReading, unit: UnitToken, number: NumberToken): boolean {
+  return (
+    quotationMarks.has(text.charCodeAt(unit.start)) &&
+    (unit.gap !== 'none' || quotation.isClosedBy(unit.start, number.start))
+  )
+}
+
+const minutesBefore = /[°º]\s?(?:\d{1,2}['’′]\s?)?$/
+
+/** The mark of a possessive, or of the minutes and seconds of `51° 30' 12"`. */
+function isNoLengthMark(text: string, unit: UnitToken, number: NumberToken): boolean {
+  const mark = text[unit.start]
+  if (minutesBefore.test(text.slice(Math.max(0, number.start - 6), number.start))) return true
+  return (mark === "'" || mark === '’') && isWordPart(text.charCodeAt(unit.end)) && !isDigit(text.charCodeAt(unit.end))
+}
+
+const isOtherMark = (reading: TextReading, unit: UnitToken, number: NumberToken): boolean =>
+  isMarkClosing(reading, unit, number) || isNoLengthMark(reading.text, unit, number)
+
+/** The power of `2.5 mm<sup>2</sup>`, of which a run of Markdown keeps walls about the figure: no length is read. */
+function isRaised(text: string, end: number): boolean {
+  const code = text.charCodeAt(end)
+  if (code !== wall && code !== tag) return false
+  return /^(?:\uFFFC|<sup>)[23](?:\uFFFC|<)/i.test(text.slice(end, end + 7))
+}
+
+const isWordIn = (text: string, { start, end }: UnitToken): boolean => end === start + 2 && text.startsWith('in', start)
+
+/** The unit behind a number that ends at a place, where it is truly one. */
+export function acceptUnit(reading: TextReading, number: NumberToken, end: number): UnitToken | null {
+  const unit = readUnit(reading.text, end, reading.options)
+  if (unit === null || isCodeAhead(reading, unit) || isRaised(reading.text, unit.end)) return null
+  if (lengthMarks.has(reading.text.charCodeAt(unit.start)) && isOtherMark(reading, unit, number)) return null
+  if (number.kind === 'gauge' && unit.id !== 'AWG') return null
+  if (isUnitRefused(reading.text, end === number.end ? number : { ...number, end }, unit)) return null
+  const isAsked = unit.id === 'in' && number.kind === 'whole' && unit.gap === 'space' && isWordIn(reading.text, unit)
+  return isAsked && isInOrInches(reading.text, number.start, unit.end) ? { ...unit, ambiguous: 'in-place' } : unit
+}

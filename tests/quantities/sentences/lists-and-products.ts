@@ -1,0 +1,55 @@
+import type { Sentence } from '../describe-readings.ts'
+
+const of = (whole: string, unit: string, ...members: readonly string[]): string =>
+  members.map(member => `${member} = ${Number.parseFloat(member)} ${unit} #1 in "${whole}"`).join(' | ')
+
+export const sentences: readonly Sentence[] = [
+  ['The angle is 25 x 25 x 3 mm.', of('25 x 25 x 3 mm', 'mm', '25', '25', '3 mm')],
+  ['The bracket is 40×20×2mm.', of('40×20×2mm', 'mm', '40', '20', '2mm')],
+  ['The flat is 40 X 5 mm.', of('40 X 5 mm', 'mm', '40', '5 mm')],
+  ['The sheet is 1200 by 600 mm.', of('1200 by 600 mm', 'mm', '1200', '600 mm')],
+  ['The box is 300mm x 200mm x 150mm.', of('300mm x 200mm x 150mm', 'mm', '300mm', '200mm', '150mm')],
+  ['The box is 30 cm × 20 cm × 15 cm.', of('30 cm × 20 cm × 15 cm', 'cm', '30 cm', '20 cm', '15 cm')],
+  ['The sheet is 2 m by 600 mm.', '2 m = 2 m #1 in "2 m by 600 mm" | 600 mm = 600 mm #1 in "2 m by 600 mm"'],
+  ['The plate is 2.5 x 1.25 m.', of('2.5 x 1.25 m', 'm', '2.5', '1.25 m')],
+  ['The tray is 12 in x 8 in.', of('12 in x 8 in', 'in', '12 in', '8 in')],
+  ['The tray is 12 x 8 in.', of('12 x 8 in', 'in', '12', '8 in')],
+  ['The tray is 12" x 8".', of('12" x 8"', 'in', '12"', '8"')],
+  ['The tray is 12"x8"x2".', of('12"x8"x2"', 'in', '12"', '8"', '2"')],
+  ['The post is 4½ x 4½ in.', '4½ = 4.5 in #1 in "4½ x 4½ in" | 4½ in = 4.5 in #1 in "4½ x 4½ in"'],
+  [
+    'The board is 1 1/2 x 3 1/2 in.',
+    '1 1/2 = 1.5 in #1 in "1 1/2 x 3 1/2 in" | 3 1/2 in = 3.5 in #1 in "1 1/2 x 3 1/2 in"',
+  ],
+  ['The board is 6 × 1¼ inches.', '6 = 6 in #1 in "6 × 1¼ inches" | 1¼ inches = 1.25 in #1 in "6 × 1¼ inches"'],
+  ['It measures (860 × 380) mm.', 'nothing'],
+  ['Shims of 3, 4 and 5 mm.', '3 = 3 mm | 4 = 4 mm | 5 mm = 5 mm'],
+  ['Shims of 3, 4, and 5 mm.', '3 = 3 mm | 4 = 4 mm | 5 mm = 5 mm'],
+  ['Shims of 3, 4 & 5 mm.', '3 = 3 mm | 4 = 4 mm | 5 mm = 5 mm'],
+  ['Drills of 1/4, 3/8 and 1/2 in.', '1/4 = 0.25 in | 3/8 = 0.375 in | 1/2 in = 0.5 in'],
+  ['Fuses of 5, 10, 15 and 20 A.', '5 = 5 A | 10 = 10 A | 15 = 15 A | 20 A = 20 A'],
+  ['Fuses of 5 A, 10 A and 15 A.', '5 A = 5 A | 10 A = 10 A | 15 A = 15 A'],
+  ['Runs on 12 or 24 V.', '12 or 24 V = 12..24 V'],
+  ['Holes at 12.5, 25 and 37.5 mm.', '12.5 = 12.5 mm | 25 = 25 mm | 37.5 mm = 37.5 mm'],
+  ['Two, three and four metres of it.', 'Two = 2 m | three = 3 m | four metres = 4 m'],
+  ['The spacer is 5 mm and the washer 2 mm.', '5 mm = 5 mm | 2 mm = 2 mm'],
+  [
+    'The lens is 35 x 20 mm and the bezel 45 x 30 mm.',
+    '35 = 35 mm #1 in "35 x 20 mm" | 20 mm = 20 mm #1 in "35 x 20 mm" | 45 = 45 mm #2 in "45 x 30 mm" | 30 mm = 30 mm #2 in "45 x 30 mm"',
+  ],
+  [
+    'Fitted 6 x 16 mm dowels, 8 x M6 nuts.',
+    '6 = 6 mm #1 in "6 x 16 mm" | 16 mm = 16 mm #1 in "6 x 16 mm" | M6 = 6 thread',
+  ],
+  ['Fitted 2 x 55 W lamps.', '55 W = 55 W'],
+  ['Fitted 4 off 12 mm bolts.', '12 mm = 12 mm'],
+  ['Two 12 V batteries of 60 and 75 Ah.', '12 V = 12 V | 60 = 60 Ah | 75 Ah = 75 Ah'],
+  ['The wire is 2 core, 1.5 mm².', '1.5 mm² = 1.5 mm2'],
+  ['The cable is 3 x 1.5 mm².', '1.5 mm² = 1.5 mm2'],
+  ['The bulbs are P21/5W, the fog lamp 12V 21W.', '12V = 12 V | 21W = 21 W'],
+  ['The supply is 230/400 V.', '230 = 230 V in "230/400 V" | 400 V = 400 V in "230/400 V"'],
+  ['A pair of 10/20 A switches.', '10 = 10 A in "10/20 A" | 20 A = 20 A in "10/20 A"'],
+  ['The tyre takes 2.2/2.4 bar.', '2.2 = 2.2 bar in "2.2/2.4 bar" | 2.4 bar = 2.4 bar in "2.2/2.4 bar"'],
+  ['The slope is 1/4 in per foot.', '1/4 in per foot = 0.25 in_ft'],
+  ['The floor falls 10 mm/m, or 20 mm per metre.', '10 mm/m = 10 mm_m | 20 mm per metre = 20 mm_m'],
+]

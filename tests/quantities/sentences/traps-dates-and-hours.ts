@@ -1,0 +1,27 @@
+import type { Sentence } from '../describe-readings.ts'
+
+export const sentences: readonly Sentence[] = [
+  ['Started on 3 May, finished on the 4th.', 'nothing'],
+  ['Started on May 3rd 2026 at 9.30.', 'nothing'],
+  ['Started on 03/05/26, finished 5-6-26.', 'nothing'],
+  ['Started 3.5.26, finished 2026-05-04T10:30.', 'nothing'],
+  ['Started at 9 a.m. and stopped at 5pm.', 'nothing'],
+  ['Started at 9:30 and stopped at 17:45 h.', 'nothing'],
+  ['Started at half past two, stopped at ten past three.', 'nothing'],
+  ['Started at quarter to six.', 'nothing'],
+  ['Started at 10 o’clock.', 'nothing'],
+  ['Started in the 1960s, stopped in the late 80s.', 'nothing'],
+  ['The 3rd of June was wet, the 21st dry.', 'nothing'],
+  ['The MOT is due in 2027.', 'nothing'],
+  ['Back in a minute, he said, in two ticks.', 'nothing'],
+  ['Just a second, the third one is loose.', 'nothing'],
+  ['Day 3 on the job, day two off.', 'nothing'],
+  ['The 7 o’clock news, the 6 pm train.', 'nothing'],
+  ['At five to nine I gave up.', 'nothing'],
+  ['At 0930 hours the crane came.', 'nothing'],
+  ['Open 9-5, shut 12 to 1.', 'nothing'],
+  ['Week 14, 2026.', 'nothing'],
+  ['From 2019 to 2023 it stood outside.', 'nothing'],
+  ['Twenty past four, and still raining.', 'nothing'],
+  ['In the seventies they used whitworth.', 'nothing'],
+]
