@@ -43,6 +43,10 @@ const Head = ({ sheet }: { readonly sheet: Sheet }) => (
     <meta http-equiv="Content-Security-Policy" content={sheet.policy} />
     <meta name="referrer" content="no-referrer" />
     <title>{sheet.title}</title>
+    {sheet.canonical === undefined ? null : <link rel="canonical" href={sheet.canonical} />}
+    {sheet.feed === undefined ? null : (
+      <link rel="alternate" type="application/atom+xml" href={sheet.feed.href} title={sheet.feed.title} />
+    )}
     {sheet.styles.map(href => (
       <link rel="stylesheet" href={href} />
     ))}

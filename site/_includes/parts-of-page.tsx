@@ -2,6 +2,8 @@ import type { GivenValue, JobLine, PagePicture, PartOfPage } from '../../src/pag
 import { Draw } from './drawing.tsx'
 import { raw } from './jsx/jsx-runtime.ts'
 import { Keys } from './keys.tsx'
+import { Labels } from './labels.tsx'
+import { SizedPicture } from './sized-picture.tsx'
 import { DataTable, LeaderLine } from './table.tsx'
 import { BalloonMark, Shape, VerdictMark, Words } from './words.tsx'
 
@@ -91,6 +93,8 @@ export const Part = ({ part }: { readonly part: PartOfPage }) => {
       )
     case 'wiring':
       return <WiringFrame part={part} />
+    case 'labels':
+      return <Labels part={part} />
     case 'signature':
       return (
         <dl class="sign">
@@ -159,6 +163,7 @@ const Given = ({ value }: { readonly value: GivenValue }) => (
     </span>
     <span class="val">
       <LeaderLine leader={value.leader} />
+      {value.other === null ? null : <span class="sub">{value.other}</span>}
     </span>
     <span class="src">
       {value.quote === null ? null : <q>{value.quote}</q>}
@@ -210,7 +215,9 @@ const Job = ({ job }: { readonly job: JobLine }) => (
 
 const Photo = ({ picture }: { readonly picture: PagePicture }) => (
   <figure id={picture.id}>
-    <img src={picture.href} alt={picture.alternative} width={picture.width} height={picture.height} loading="lazy" />
+    <a class="large" href={picture.href} aria-label={picture.alternative.trim() === '' ? 'picture, large' : null}>
+      <SizedPicture src={picture.href} picture={picture} alternative={picture.alternative} />
+    </a>
     {picture.caption.length === 0 ? null : (
       <figcaption>
         <Words words={picture.caption} />

@@ -2,6 +2,7 @@ import type { Column, Table, TableRow } from '../../src/pages/blocks.ts'
 import type { Cell, Leader, Mark, WireCell } from '../../src/pages/cells.ts'
 import { Draw } from './drawing.tsx'
 import { none } from './jsx/jsx-runtime.ts'
+import { SizedPicture } from './sized-picture.tsx'
 import { BalloonMark, Figure, Shape, VerdictMark, Words } from './words.tsx'
 
 /** A phone shows rows as blocks, and a browser then forgets that they are rows: said again, they stay a table. */
@@ -140,6 +141,13 @@ const InCell = ({ cell }: { readonly cell: Cell }) => {
       </ul>
     )
   if (cell.kind === 'drawing') return <Draw drawing={cell.drawing} />
+  if (cell.kind === 'thumb')
+    return (
+      <span class="thumb">
+        <SizedPicture src={cell.picture.src} picture={cell.picture} alternative="" />
+        <Words words={cell.words} />
+      </span>
+    )
   return <span class="tickbox" />
 }
 

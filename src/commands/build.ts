@@ -1,25 +1,38 @@
 import { join, relative, resolve } from 'node:path'
-import { type Built, publishExports, publishFiles } from '../build.ts'
+import type { Built } from '../build.ts'
 import { withheldNames } from '../editions/withheld-names.ts'
 import { manifestName, sumOf } from '../exports/manifest.ts'
 import { PublishError, publishFolder } from '../exports/publish-folder.ts'
 import type { Finding } from '../findings/finding.ts'
+import { publishExports } from '../publish.ts'
+import { baseAddress } from './base-address.ts'
 import { type Counts, countAll, countWords, statusOf } from './counts.ts'
+import { openPaper, type Paper } from './open-paper.ts'
 import { CannotRun, type PublishOptions } from './options.ts'
-import { readBuild, requireKnown } from './read-build.ts'
+import { publishWatched } from './publish-watched.ts'
+import { readBuildAndPictures, requireKnown } from './read-build.ts'
 import { reportFindings, showsColour } from './report-findings.ts'
 import { sessionNamed } from './session-named.ts'
 
 /** `oddleg build`: publishes nothing and gives 1 where a note has an error, unless forced; a failed check gives 1 only with strict. */
 export async function build(options: PublishOptions): Promise<number> {
-  const built = await readBuild(options)
+  baseAddress(options.base)
+  const built = await readBuildAndPictures(options)
   const editions = options.allEditions ? built.record.editions.map(({ name }) => name) : [options.edition]
   for (const edition of editions) requireKnown(built, edition)
   const counts = countAll(built.findings, built.verdicts)
   if (counts.error > 0 && !options.force) return refuse(built.findings, options)
+  const paper = await openPaper(options)
   const rows: Row[] = []
-  for (const edition of editions) rows.push(await publishEdition(built, edition, options))
+  try {
+    for (const edition of editions) rows.push(await publishEdition(built, edition, { ...options, paper }))
+  } finally {
+    await paper.close()
+  }
   tell(rows, options, counts)
+  for (const trouble of paper.troubles)
+    process.stderr.write(`The pages were published without record.pdf. ${trouble}\n`)
+  if (paper.troubles.length > 0) return 2
   if (rows.some(({ out }) => out === null)) return 1
   return options.strict ? statusOf(counts, true) : 0
 }
@@ -35,12 +48,19 @@ interface Row {
   readonly findings: readonly Finding[]
 }
 
-async function publishEdition(built: Built, edition: string, options: PublishOptions): Promise<Row> {
+async function publishEdition(
+  built: Built,
+  edition: string,
+  options: PublishOptions & { readonly paper: Paper },
+): Promise<Row> {
   const findings = withheldNames(built.stated, [edition])
   if (findings.length > 0) return { edition, out: null, start: null, files: 0, manifest: null, findings }
   const files = options.exportOnly
     ? await publishExports(built, edition)
-    : await publishFiles(built, { edition, serve: false, ...sinceOf(built, options) })
+    : await options.paper.publish(print => {
+        const publishing = { edition, serve: false, base: baseAddress(options.base), ...sinceOf(built, options) }
+        return publishWatched(built, print === undefined ? publishing : { ...publishing, paper: print }, options)
+      })
   const out = resolve(options.build, folderOf(edition, options))
   write(out, files)
   const shown = relative(process.cwd(), out) || '.'
@@ -86,7 +106,7 @@ function sinceOf(built: Built, { since }: PublishOptions) {
   return since === undefined ? {} : { since: sessionNamed(built.record.sessions, since) }
 }
 
-function refuse(findings: Awaited<ReturnType<typeof readBuild>>['findings'], { json }: PublishOptions): number {
+function refuse(findings: readonly Finding[], { json }: PublishOptions): number {
   const errors = findings.filter(({ severity }) => severity === 'error')
   if (json) process.stdout.write(`${JSON.stringify({ out: null, findings: errors }, null, 2)}\n`)
   else process.stdout.write(`${reportFindings(errors, showsColour(process.stdout))}\n`)

@@ -5,7 +5,7 @@ import { comparePlaces } from '../findings/place.ts'
 import { makeNoteMemory } from '../notes/note-memory.ts'
 import { countAll, countWords, statusOf } from './counts.ts'
 import type { BuildOptions } from './options.ts'
-import { readBuild, requireKnown } from './read-build.ts'
+import { readBuildAndPictures, requireKnown } from './read-build.ts'
 import { reportFindings, showsColour } from './report-findings.ts'
 import { reportTaken, takenRow } from './report-taken.ts'
 import { reportVerdicts } from './report-verdicts.ts'
@@ -22,7 +22,7 @@ interface CheckOptions extends BuildOptions {
 export async function check(options: CheckOptions): Promise<number> {
   const memory = makeNoteMemory()
   const once = async (): Promise<number> => {
-    const built = await readBuild(options, memory)
+    const built = await readBuildAndPictures(options, memory)
     if (options.edition !== undefined) requireKnown(built, options.edition)
     return tell(built, options)
   }

@@ -6,17 +6,25 @@ import { properties } from '../facts/properties.ts'
 import { severityOf } from '../findings/finding.ts'
 import { ruleTexts } from '../findings/rule-texts.ts'
 import { units } from '../quantities/units.ts'
-import { type Explanation, explainCheck } from './explain-check.ts'
+import { type Explanation, explainCheck, explainChecks } from './explain-check.ts'
+import { answersHere } from './explain-here.ts'
 import { CannotRun } from './options.ts'
 
 /** `oddleg explain NAME`: what a rule, a check, a kind, a property or a unit means. */
-export async function explain(name: string, { json }: { readonly json: boolean }): Promise<number> {
+export async function explain(
+  name: string,
+  { json, build }: { readonly json: boolean; readonly build: string },
+): Promise<number> {
   const checks = await loadChecks(fileURLToPath(new URL('../checks', import.meta.url)))
   const known: Record<string, () => Explanation> = { ...rules(), ...ofKinds(), ...ofProperties(), ...ofUnits() }
   for (const check of checks) known[check.id] = () => explainCheck(check)
+  known.checks = () => explainChecks(checks)
   const found = Object.hasOwn(known, name) ? known[name] : undefined
   if (found === undefined) throw new CannotRun(notKnown(name, Object.keys(known)))
-  const explanation = found()
+  const check = checks.find(({ id }) => id === name)
+  const here = check === undefined ? [] : await answersHere(check, build)
+  const general = found()
+  const explanation = { ...general, sections: [...general.sections, ...here] }
   process.stdout.write(
     json ? `${JSON.stringify({ name, ...explanation }, null, 2)}\n` : `${inLines(name, explanation)}\n`,
   )

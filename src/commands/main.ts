@@ -97,9 +97,10 @@ function readCommands(program: Command, finish: Finish): void {
   program
     .command('explain')
     .description('what a rule, a check, a kind or a unit means')
-    .argument('<name>', 'such as voltage-drop, unit-slip, tank, lbf_ft')
+    .argument('<name>', 'such as voltage-drop, checks (where all of them are from), unit-slip, tank, lbf_ft')
+    .option('--build <dir>', 'the folder that holds content/: how a check comes out there', '.')
     .option('--json', 'one JSON document', false)
-    .action((name: string, options: { json: boolean }) =>
+    .action((name: string, options: { json: boolean; build: string }) =>
       finish(import('./explain.ts').then(({ explain }) => explain(name, options))),
     )
 }
@@ -110,6 +111,15 @@ function publishCommands(program: Command, finish: Finish): void {
     .option('--edition <name>', 'which edition to publish', 'full')
     .option('--all-editions', 'every edition, each to a folder of its own: _site-NAME, or NAME within --out', false)
     .option('--since <session>', 'the session, its number or a day, with which the page of changes compares')
+    .option(
+      '--base <url>',
+      'the address at which the record will be published: for the feed, the sitemap and the labels',
+    )
+    .option('--pdf', 'the record as one document too, record.pdf among the pages', false)
+    .option(
+      '--browser <path>',
+      'the Chromium, Chrome or Edge that prints it; else CHROMIUM_PATH, else one that is installed',
+    )
     .option('--export-only', 'only record.json, its schema and the tables, without pages', false)
     .option('--force', 'publish although a note has errors, and show them', false)
     .action((options: PublishOptions) => finish(import('./build.ts').then(({ build }) => build(options))))

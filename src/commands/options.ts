@@ -17,6 +17,12 @@ export interface PublishOptions extends BuildOptions {
   /** Every edition that build.md names, each to its own folder. */
   readonly allEditions: boolean
   readonly force: boolean
+  /** The address at which the record will be published. */
+  readonly base?: string
+  /** The record as one document too. */
+  readonly pdf?: boolean
+  /** The program of the browser that prints it. */
+  readonly browser?: string
 }
 
 /** A command could not run: shown as one sentence, exit status 2. */

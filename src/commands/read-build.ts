@@ -1,5 +1,8 @@
 import { type Built, readBuildFolder } from '../build.ts'
+import { privateEvidence } from '../editions/private-photos.ts'
+import { namedPhotos } from '../editions/shown-photos.ts'
 import { withheldNames } from '../editions/withheld-names.ts'
+import { comparePlaces } from '../findings/place.ts'
 import type { NoteMemory } from '../notes/note-memory.ts'
 import { type BuildOptions, CannotRun, todayOf } from './options.ts'
 
@@ -11,6 +14,17 @@ export async function readBuild(options: BuildOptions, memory?: NoteMemory): Pro
   })
   if ('trouble' in read) throw new CannotRun(read.trouble)
   return read
+}
+
+/** The same with what is wrong with its pictures, whose heads are read for it. */
+export async function readBuildAndPictures(options: BuildOptions, memory?: NoteMemory): Promise<Built> {
+  const built = await readBuild(options, memory)
+  const pictures = namedPhotos(built.stated.notes, built.photos)
+  if (pictures.length === 0) return built
+  const { pictureFindings } = await import('../pictures/picture-findings.ts')
+  const found = await pictureFindings(built.folder, pictures)
+  const evidence = privateEvidence(built.stated.notes, built.stated.editions)
+  return { ...built, findings: [...built.findings, ...found, ...evidence].sort(comparePlaces) }
 }
 
 /** An edition that build.md names by a name that can be a folder's; anything else cannot be shown. */

@@ -12,18 +12,21 @@ import type { Session } from '../record/record.ts'
 export interface ToldChanges {
   /** Null: before the first session. */
   readonly since: Session | null
+  /** The day that was asked for, where there was no session on it. */
+  readonly day: string | null
   readonly changes: Changes
   readonly answers: readonly AnswerChange<Verdict>[]
   readonly record: PublishableRecord
 }
 
 /** What changed as lines for a terminal, each with the place where it is written. */
-export function reportChanges({ since, changes, answers, record }: ToldChanges): string[] {
+export function reportChanges({ since, day, changes, answers, record }: ToldChanges): string[] {
   const { sessions } = changes
-  const start =
+  const last =
     since === null
-      ? 'Since before the first session'
-      : `Since session ${since.number}, ${since.date || since.id}, ${since.title.text}`
+      ? 'before the first session'
+      : `${day === null ? '' : 'after '}session ${since.number}, ${since.date || since.id}, ${since.title.text}`
+  const start = `Since ${day === null ? '' : `${day}, `}${last}`
   const many = sessions.length === 1 ? '1 session' : `${sessions.length} sessions`
   return [
     `${start}: ${sessions.length === 0 ? 'nothing, it is the last' : `${many}, ${addHours(sessions)} hours`}`,

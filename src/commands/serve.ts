@@ -1,9 +1,10 @@
-import { type Built, publishFiles } from '../build.ts'
+import type { Built } from '../build.ts'
 import { makeNoteMemory } from '../notes/note-memory.ts'
 import type { PhotoMemory } from '../pictures/prepare-photos.ts'
+import { publishFiles } from '../publish.ts'
 import { countAll, countWords } from './counts.ts'
 import { type BuildOptions, CannotRun } from './options.ts'
-import { readBuild, requireEdition } from './read-build.ts'
+import { readBuildAndPictures, requireEdition } from './read-build.ts'
 import { reportFindings, showsColour } from './report-findings.ts'
 import { type SiteFiles, type SiteServer, serveFolder } from './serve-folder.ts'
 import { untilStopped } from './until-stopped.ts'
@@ -19,10 +20,13 @@ export async function serve(options: ServeOptions): Promise<number> {
   const memory = makeNoteMemory()
   const photoMemory: PhotoMemory = new Map()
   const make = async (): Promise<SiteFiles> => {
-    const built = await readBuild(options, memory)
+    const built = await readBuildAndPictures(options, memory)
     requireEdition(built, options.edition)
     tell(built)
-    const files = await publishFiles(built, { edition: options.edition, serve: true, photoMemory })
+    const onTroubles = (troubles: readonly string[]): void => {
+      for (const trouble of troubles) process.stderr.write(`${trouble}\n`)
+    }
+    const files = await publishFiles(built, { edition: options.edition, serve: true, photoMemory, onTroubles })
     return new Map(files.map(({ path, content }) => [path, content]))
   }
   const site = await listen(await make(), portOf(options.port))

@@ -15,6 +15,12 @@ export function sessionNamed(sessions: readonly Session[], named: string): Sessi
   throw new CannotRun(trouble(sessions, named, begun))
 }
 
+/** The day that somebody named, where the session that it led to is of another day; null otherwise. */
+export function dayBetween(named: string, session: Session | null): string | null {
+  const text = named.trim()
+  return isDay(text) && session?.date !== text ? text : null
+}
+
 function isDay(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`)
   return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().slice(0, 10) === text

@@ -5,7 +5,7 @@ import { changesRow } from './changes-row.ts'
 import type { BuildOptions } from './options.ts'
 import { readBuild, requireEdition } from './read-build.ts'
 import { reportChanges } from './report-changes.ts'
-import { sessionNamed } from './session-named.ts'
+import { dayBetween, sessionNamed } from './session-named.ts'
 
 /** `oddleg since SESSION`: what the notes after it changed in the as-built record. Nothing changed is no error. */
 export async function since(named: string, options: BuildOptions & { readonly edition: string }): Promise<number> {
@@ -18,7 +18,7 @@ export async function since(named: string, options: BuildOptions & { readonly ed
   const [before, after] = [publicationOf(earlier, options.edition), publicationOf(built, options.edition)]
   const changes = changesSince(before.record, after.record)
   const answers = compareAnswers(before.verdicts, after.verdicts)
-  const told = { since: last, changes, answers, record: after.record }
+  const told = { since: last, day: dayBetween(named, last), changes, answers, record: after.record }
   process.stdout.write(
     options.json ? `${JSON.stringify(changesRow(told), null, 2)}\n` : `${reportChanges(told).join('\n')}\n`,
   )

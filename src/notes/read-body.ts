@@ -9,6 +9,7 @@ import connector from '../../plugins/connector/index.ts'
 import directives from '../../plugins/directives/index.ts'
 import figures from '../../plugins/figures/index.ts'
 import jobs from '../../plugins/jobs/index.ts'
+import markedPlaces from '../../plugins/marked-places/index.ts'
 import measure from '../../plugins/measure/index.ts'
 import privateMarks from '../../plugins/private/index.ts'
 import quantities from '../../plugins/quantities/index.ts'
@@ -69,6 +70,7 @@ function makeProcessor(options: NoteOptions) {
     .use(jobs)
     .use(tables)
     .use(figures)
+    .use(markedPlaces)
     .use(things)
     .use(quantities, options)
     .freeze()

@@ -17,6 +17,11 @@ describe('the link check finds what leads nowhere', () => {
     ],
     ['a picture that is not there', '<img src="photos/x.jpg" alt="">', ['index.html: photos/x.jpg leads to no file']],
     [
+      'a size of a picture that is not there',
+      '<source srcset="index.html 480w, photos/x.webp 960w">',
+      ['index.html: photos/x.webp leads to no file'],
+    ],
+    [
       'an address from the root',
       '<a href="/b/index.html">b</a>',
       ['index.html: /b/index.html leads out of the record'],

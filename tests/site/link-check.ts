@@ -33,7 +33,12 @@ function targetsOf(html: string): string[] {
   const named = [...html.matchAll(/\saria-(?:describedby|labelledby|controls)="([^"]*)"/g)].flatMap(([, ids]) =>
     (ids ?? '').split(' ').map(id => `#${id}`),
   )
-  return [...linked, ...named]
+  const sized = [...html.matchAll(/\ssrcset="([^"]*)"/g)].flatMap(([, sizes]) =>
+    plain(sizes ?? '')
+      .split(/,\s+/)
+      .map(size => size.split(' ')[0] ?? ''),
+  )
+  return [...linked, ...named, ...sized]
 }
 
 function faultOf(page: string, target: string, pages: ReadonlyMap<string, readonly string[]>): string[] {
