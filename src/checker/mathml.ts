@@ -180,7 +180,7 @@ function bracketed(part: Expression, printed: Printed, rank: number): Printed {
       ? ranks[part.operator]
       : part.type === 'negative'
         ? 1.5
-        : part.type === 'call' && part.name === 'sum'
+        : part.type === 'call' && part.name === 'sum' && !printed.text.startsWith('(')
           ? 2
           : 9
   return own < rank || (part.type === 'binary' && part.operator === '/' && rank > 2) ? inBrackets(printed) : printed

@@ -3,6 +3,7 @@ import type { Quantity } from '../quantities/quantity.ts'
 import { type Printed, printFigure } from './mathml.ts'
 import type { Leaf } from './term.ts'
 import { fromSi } from './unit.ts'
+import type { Shown } from './verdict.ts'
 
 /** What is worked on with is shown to two digits more, so that who follows on a pocket calculator ends at the same figure. */
 export const digitsOnTheWay = 6

@@ -37,4 +37,3 @@ const equation = (left: Printed, right: Printed): Printed => ({
   mathml: `${left.mathml}<mo>=</mo>${right.mathml}`,
   text: `${left.text} = ${right.text}`,
 })
-

@@ -1,23 +1,24 @@
-import { defineCheck } from '../checker/check.ts'
+import { type Aspect, defineCheck } from '../checker/check.ts'
 import { axleLoad, axleRating, wheelbase } from '../checker/derived/axle-load.ts'
+import { grossRating, grossRatings } from '../checker/derived/gross-rating.ts'
 import { massCentre } from '../checker/derived/mass-centre.ts'
 import { sayUnweighed } from '../checker/derived/unweighed.ts'
 import { hasBalance, ladenWith } from '../checker/derived/vehicle-masses.ts'
-import { firstGiven } from '../checker/inputs/choose.ts'
-import { value } from '../checker/inputs/value.ts'
 import type { Limit } from '../checker/limit.ts'
 import { wholeVehicle } from '../checker/subjects.ts'
 
-const gross = (of: string) =>
-  value({ of, symbol: 'R_g', meaning: 'gross rating of the vehicle', dimension: 'mass', unit: 'kg', exact: true })
 const rated = (symbol: string): Limit => ({
   who: 'maker',
   source:
     'the rating of the axle or of the vehicle as written in the notes; the authority that approves the vehicle decides what it may weigh',
   max: { share: 1, of: symbol },
 })
-const hasGross = ['vehicle/gross-rating', 'vehicle/rating']
-
+const borne = (line: string, says: string, rating: string): Aspect => ({
+  formula: [{ line, unit: 'kg', says }],
+  limit: rated(rating),
+})
+const placed = (line: string, says: string): Aspect => ({ formula: [{ line, unit: 'mm', says }], limit: null })
+const stands = (aspect: string, verdict: 'pass' | 'fail', value: number) => ({ aspect, expect: verdict, value })
 const aircraft = {
   'part:empty/mass': '1169 lb',
   'part:empty/at': '10.6 in',
@@ -35,10 +36,7 @@ const car = {
   'part:tub/mass': '300.0 kg ± 0 kg',
   'part:tub/at': '1200 mm ± 0 mm',
 }
-const axles = {
-  'axle:front-axle/rating': '600 kg',
-  'axle:rear-axle/rating': '200 kg',
-}
+const axles = { 'axle:front-axle/rating': '600 kg', 'axle:rear-axle/rating': '200 kg' }
 const weighed = { 'axle:front-axle/load': '360 kg ± 5 kg', 'axle:rear-axle/load': '140 kg ± 5 kg' }
 const tank = {
   'tank:fuel-tank/filled-volume': '50.0 L ± 0 L',
@@ -65,42 +63,19 @@ export default defineCheck({
     places: ladenWith('x_a'),
     frontRating: axleRating('front', 'R_f'),
     rearRating: axleRating('rear', 'R_r'),
-    gross: firstGiven(
-      { symbol: 'R_g', meaning: 'gross rating', dimension: 'mass' },
-      gross('vehicle/gross-rating'),
-      gross('vehicle/rating'),
-    ),
+    gross: grossRating('R_g'),
   },
   aspects: {
-    front: { formula: [{ line: 'm_front = W_f', unit: 'kg', says: 'on the front axle' }], limit: rated('R_f') },
-    rear: { formula: [{ line: 'm_rear = W_r', unit: 'kg', says: 'on the rear axle' }], limit: rated('R_r') },
-    centre: {
-      formula: [{ line: 'x_centre = x_c', unit: 'mm', says: 'the centre behind the front axle' }],
-      limit: null,
-    },
-    'front-laden': {
-      formula: [
-        { line: 'm_front = m_f + sum(m_a) - sum(m_a * x_a) / L', unit: 'kg', says: 'on the front axle, laden' },
-      ],
-      limit: rated('R_f'),
-    },
-    'rear-laden': {
-      formula: [{ line: 'm_rear = m_r + sum(m_a * x_a) / L', unit: 'kg', says: 'on the rear axle, laden' }],
-      limit: rated('R_r'),
-    },
-    'centre-laden': {
-      formula: [{ line: 'x_centre = x_cl', unit: 'mm', says: 'the centre behind the front axle, laden' }],
-      limit: null,
-    },
-    total: {
-      formula: [{ line: 'm_total = m_f + m_r', unit: 'kg', says: 'on both axles' }],
-      limit: rated('R_g'),
-      worthAsking: hasGross,
-    },
+    front: borne('m_front = W_f', 'on the front axle', 'R_f'),
+    rear: borne('m_rear = W_r', 'on the rear axle', 'R_r'),
+    centre: placed('x_centre = x_c', 'the centre behind the front axle'),
+    'front-laden': borne('m_front = m_f + sum(m_a) - sum(m_a * x_a) / L', 'on the front axle, laden', 'R_f'),
+    'rear-laden': borne('m_rear = m_r + sum(m_a * x_a) / L', 'on the rear axle, laden', 'R_r'),
+    'centre-laden': placed('x_centre = x_cl', 'the centre behind the front axle, laden'),
+    total: { ...borne('m_total = m_f + m_r', 'on both axles', 'R_g'), worthAsking: grossRatings },
     'total-laden': {
-      formula: [{ line: 'm_total = m_f + m_r + sum(m_a)', unit: 'kg', says: 'on both axles, laden' }],
-      limit: rated('R_g'),
-      worthAsking: hasGross,
+      ...borne('m_total = m_f + m_r + sum(m_a)', 'on both axles, laden', 'R_g'),
+      worthAsking: grossRatings,
     },
   },
   afterword: sayUnweighed,
@@ -115,73 +90,53 @@ export default defineCheck({
   examples: [
     {
       given: aircraft,
-      aspect: 'centre',
-      expect: 'pass',
-      value: 284.3,
+      ...stands('centre', 'pass', 284.3),
       source: 'FAA AC 43.13-1B, figure 10-10: 16 104 lb·in over 1439 lb, printed as 11.2 in; 11.191 in by its digits',
     },
     {
       given: { ...car, ...axles },
-      aspect: 'front',
-      expect: 'pass',
-      value: 350,
+      ...stands('front', 'pass', 350),
       source: '200 kg over the front axle, and half of 300 kg amidships',
     },
     {
       given: { ...car, ...axles, 'axle:rear-axle/rating': '140 kg' },
-      aspect: 'rear',
-      expect: 'fail',
-      value: 150,
+      ...stands('rear', 'fail', 150),
       source: 'Half of 300 kg amidships, and the axle is rated 140 kg',
     },
     {
       given: { ...car, ...axles, ...weighed },
-      aspect: 'front',
-      expect: 'pass',
-      value: 360,
+      ...stands('front', 'pass', 360),
       source: 'The weighed load goes before the 350 kg of the parts',
     },
     {
       given: { 'vehicle/wheelbase': '2.5 m', 'axle:front-axle/load': '520 kg', 'axle:rear-axle/load': '480 kg' },
-      aspect: 'centre',
-      expect: 'pass',
-      value: 1200,
+      ...stands('centre', 'pass', 1200),
       source:
         'OpenStax University Physics, 12.1: 52 % on the front wheels of a wheelbase of 2.5 m: 1.3 m ahead of the rear axle, 1.2 m behind the front',
     },
     {
       given: { ...car, ...axles, ...tank },
-      aspect: 'front-laden',
-      expect: 'pass',
-      value: 359.5,
+      ...stands('front-laden', 'pass', 359.5),
       source: '350 kg and of 0.95 × 50 L × 0.8 kg/L = 38 kg at 1800 of 2400 mm a quarter',
     },
     {
       given: { ...car, ...axles, ...tank, 'axle:rear-axle/rating': '175 kg' },
-      aspect: 'rear-laden',
-      expect: 'fail',
-      value: 178.5,
+      ...stands('rear-laden', 'fail', 178.5),
       source: '150 kg and three quarters of 38 kg of fuel',
     },
     {
       given: { ...car, ...tank, 'vehicle/load': '150 kg ± 0 kg', 'vehicle/at': '1400 mm ± 0 mm' },
-      aspect: 'centre-laden',
-      expect: 'pass',
-      value: 928,
+      ...stands('centre-laden', 'pass', 928),
       source: '(300 × 1200 + 38 × 1800 + 150 × 1400)/(500 + 38 + 150) = 638 400/688 = 927.9 mm',
     },
     {
       given: { ...car, 'vehicle/gross-rating': '600 kg' },
-      aspect: 'total',
-      expect: 'pass',
-      value: 500,
+      ...stands('total', 'pass', 500),
       source: '200 kg and 300 kg',
     },
     {
       given: { ...car, 'vehicle/rating': '600 kg', 'vehicle/load': '150 kg ± 0 kg', 'vehicle/at': '1400 mm' },
-      aspect: 'total-laden',
-      expect: 'fail',
-      value: 650,
+      ...stands('total-laden', 'fail', 650),
       source: '200 kg, 300 kg and a load of 150 kg',
     },
     {

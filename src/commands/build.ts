@@ -4,6 +4,7 @@ import { withheldNames } from '../editions/withheld-names.ts'
 import { manifestName, sumOf } from '../exports/manifest.ts'
 import { PublishError, publishFolder } from '../exports/publish-folder.ts'
 import type { Finding } from '../findings/finding.ts'
+import { paperName } from '../paper/paper-files.ts'
 import { publishExports } from '../publish.ts'
 import { baseAddress } from './base-address.ts'
 import { type Counts, countAll, countWords, statusOf } from './counts.ts'
@@ -29,7 +30,7 @@ export async function build(options: PublishOptions): Promise<number> {
   } finally {
     await paper.close()
   }
-  tell(rows, options, counts)
+  tell(rows, options, { counts, ...(options.pdf && { troubles: paper.troubles }) })
   for (const trouble of paper.troubles)
     process.stderr.write(`The pages were published without record.pdf. ${trouble}\n`)
   if (paper.troubles.length > 0) return 2
@@ -43,6 +44,8 @@ interface Row {
   readonly out: string | null
   readonly start: string | null
   readonly files: number
+  /** The one document of it, where it was printed. */
+  readonly pdf: string | null
   /** SHA-256 of the manifest. */
   readonly manifest: string | null
   readonly findings: readonly Finding[]
@@ -54,7 +57,7 @@ async function publishEdition(
   options: PublishOptions & { readonly paper: Paper },
 ): Promise<Row> {
   const findings = withheldNames(built.stated, [edition])
-  if (findings.length > 0) return { edition, out: null, start: null, files: 0, manifest: null, findings }
+  if (findings.length > 0) return { edition, out: null, start: null, files: 0, pdf: null, manifest: null, findings }
   const files = options.exportOnly
     ? await publishExports(built, edition)
     : await options.paper.publish(print => {
@@ -66,7 +69,8 @@ async function publishEdition(
   const shown = relative(process.cwd(), out) || '.'
   const start = `${shown}/${options.exportOnly ? 'record.json' : 'index.html'}`
   const manifest = files.find(({ path }) => path === manifestName)?.content ?? ''
-  return { edition, out: shown, start, files: files.length, manifest: sumOf(manifest), findings }
+  const pdf = files.some(({ path }) => path === paperName) ? `${shown}/${paperName}` : null
+  return { edition, out: shown, start, files: files.length, pdf, manifest: sumOf(manifest), findings }
 }
 
 /** `_site`, and with all editions `_site-public`, or `public` within the folder that was named. */
@@ -85,11 +89,17 @@ function write(out: string, files: Parameters<typeof publishFolder>[1]): void {
   }
 }
 
-function tell(rows: readonly Row[], { json, allEditions }: PublishOptions, counts: Counts): void {
+interface Outcome {
+  readonly counts: Counts
+  /** Why documents are missing, where they were asked for. */
+  readonly troubles?: readonly string[]
+}
+
+function tell(rows: readonly Row[], { json, allEditions }: PublishOptions, outcome: Outcome): void {
   const [first] = rows
-  const told = allEditions ? { editions: rows, counts } : { ...first, counts }
+  const told = allEditions ? { editions: rows, ...outcome } : { ...first, ...outcome }
   if (json) process.stdout.write(`${JSON.stringify(told, null, 2)}\n`)
-  for (const { edition, out, start, files, manifest, findings } of rows) {
+  for (const { edition, out, start, files, pdf, manifest, findings } of rows) {
     if (out === null) {
       if (!json) process.stdout.write(`${reportFindings(findings, showsColour(process.stdout))}\n`)
       process.stderr.write(
@@ -97,8 +107,8 @@ function tell(rows: readonly Row[], { json, allEditions }: PublishOptions, count
       )
       continue
     }
-    if (!json) process.stdout.write(`${start}\n`)
-    process.stderr.write(`${files} files published to ${out}: ${countWords(counts)}\nmanifest ${manifest}\n`)
+    if (!json) process.stdout.write(`${start}\n${pdf === null ? '' : `${pdf}\n`}`)
+    process.stderr.write(`${files} files published to ${out}: ${countWords(outcome.counts)}\nmanifest ${manifest}\n`)
   }
 }
 

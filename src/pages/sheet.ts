@@ -24,7 +24,8 @@ const styles = [
   'paper',
   'one-page',
   'labels',
-  'wiring', // a named page counts only after the page of `paper`
+  'wiring',
+  'wiring-paper', // a named page counts only after the page of `paper`
 ]
 
 /** The sheets of a record, in the order of the bar; those without `main` stand at the foot only. */

@@ -39,11 +39,11 @@ export function tailsRow(scope: PageScope): PageRow[] {
   ]
 }
 
-/** A way that has a wire, and not the very wire of its circuit. */
+/** A way that has a wire, and not the very wire of its circuit; where no circuit is named, of none that has the same two colours. */
 function isTail({ area, look: own, circuit }: PinWire, circuits: readonly Circuit[]): boolean {
   if (area === null && own.written === '') return false
-  const run = circuits.find(({ id }) => id === circuit)
-  const runs = run === undefined ? [] : [run.feed, ...(run.back === null ? [] : [run.back])]
+  const named = circuits.filter(({ id }) => (circuit === null ? own.band !== null : id === circuit))
+  const runs = named.flatMap(({ feed, back }) => (back === null ? [feed] : [feed, back]))
   return !runs.some(
     wire => wire.area?.value.si === area?.value.si && wire.look.ground === own.ground && wire.look.band === own.band,
   )

@@ -7,7 +7,7 @@ import type { TextReading } from './text-reading.ts'
 const concise = /\((\d{1,2})\)/y
 const two = Rational.of(2)
 
-/** `12.34(3) mm`: the figures in brackets are an uncertainty in the last digits (JCGM 100:2008 7.2.2). */
+/** `12.34(3) mm`: the figures in brackets are an uncertainty in the last digits (JCGM 100:2008 7.2.2), here a half-width as `±` is. */
 function withConcise(reading: TextReading, amount: Amount): Amount | null {
   concise.lastIndex = amount.end
   const digits = amount.number.kind === 'decimal' ? concise.exec(reading.text)?.[1] : undefined

@@ -6,16 +6,17 @@ import { inchesBefore, materials, prepositionBefore, sizeBefore, words } from '.
 import { clauseBefore, isCapitalised, type Word, wordAfter, wordBefore } from './words-around.ts'
 
 /** Words before which *in* is a unit unless the verb is one of putting things where they belong. */
-const alongBefore = words('along through around throughout')
+const alongBefore = words('along through around throughout against out')
 const betweenParts = words('centres centers holes posts rails faces legs flanges bearings supports shoulders uprights')
 const directions = words('left right short')
+const asMany = words('many few little much good')
 const madeOf = words('from of')
 const sizeWords = words('long wide deep high thick tall diameter dia bore square')
 const measured = words('length width height depth thickness travel')
 
 const numberWords = words('one two three four five six seven eight nine ten eleven twelve twenty thirty hundred')
 const looseWords = words('under over about around just less more roughly nearly')
-const closers = words('and or with for but so then on at where while as after before')
+const closers = words('and or with for but so then on at where when while once as after before')
 
 const placing =
   /^(?:left|leave|leaves|leaving|put|puts|putting|screwed|dropped|popped|pushed|fitted|fit|got|get|keep|kept|bolted|glued|threw|poured|nailed|hammered|knocked|tapped|drove|sank|slipped|wound|stuck)$/
@@ -82,7 +83,7 @@ function isSized(text: string, start: number, next: string): boolean {
 /** Whether a word that is both a preposition's and an inch's speaks of the measure: *front to back*, *either side of it*. */
 function isMeasured(text: string, start: number, next: Word): boolean {
   const after = wordAfter(text, next.end)
-  if (next.word === 'front') return after.word === 'to'
+  if (after.word === 'to') return next.word === 'front' || wordAfter(text, after.end).word === next.word
   if (next.word === 'total') return measured.has(after.word)
   if (next.word === 'between')
     return betweenParts.has(after.word === 'the' ? wordAfter(text, after.end).word : after.word)
@@ -91,6 +92,13 @@ function isMeasured(text: string, start: number, next: Word): boolean {
   if (next.word === 'by') return beginsFigures(text, after.start) || numberWords.has(after.word)
   const isSide = next.word === 'either' && sides.test(after.word)
   return isSide && (wordAfter(text, after.end).word === 'of' || !placing.test(wordBefore(text, start, 0).word))
+}
+
+/** *in under 20 minutes*, *in just over an hour* */
+function isBeforeNumber(text: string, end: number): boolean {
+  let after = wordAfter(text, end)
+  while (after.word === 'than' || looseWords.has(after.word)) after = wordAfter(text, after.end)
+  return beginsFigures(text, after.start) || numberBeginnings.includes(after.word)
 }
 
 /** Whether the word *in* that ends at a place means inches; the figures before it begin at the start. */
@@ -105,17 +113,14 @@ export function isInches(text: string, { start, end }: { start: number; end: num
   if (behind === 'pounds' || beginsFigures(text, next.start) || numberWords.has(next.word)) return false
   if (next.word === 'each') return !isEachBeforeThing(text, start, next.end)
   if (next.word === 'and') return !isGoneOut(text, next.end)
+  if (next.word === 'as' && asMany.has(wordAfter(text, next.end).word)) return false
   if (prepositionBefore.has(next.word) || (behind === 'whole' && wordBefore(text, start, 0).word === 'all'))
     return false
   if (alongBefore.has(next.word)) return !placing.test(wordBefore(text, start, 0).word)
   // There are no 1¼ of a thing: what is not whole is a size, whatever it is made of.
   if (behind === 'part') return true
   if (isCapitalised(text, next.start)) return false
-  if (looseWords.has(next.word)) {
-    let after = wordAfter(text, next.end)
-    while (after.word === 'than' || looseWords.has(after.word)) after = wordAfter(text, after.end)
-    return !beginsFigures(text, after.start) && !numberBeginnings.includes(after.word)
-  }
+  if (looseWords.has(next.word)) return !isBeforeNumber(text, next.end)
   if (materials.has(next.word)) return madeOf.has(wordBefore(text, start, 0).word) || !isBareMaterial(text, next.end)
   return closers.has(next.word) || isSized(text, start, next.word)
 }

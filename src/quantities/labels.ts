@@ -8,7 +8,7 @@ const labels = set(`
   page pages fig figs figure step steps item items no nos number section table appendix type grade class model series part
   clause chapter bay plot gate room block annex ref drawing sheet code mark mk route size pin pins way ways terminal
   terminals relay cylinder cylinders row line port channel position contact connector zone version rev revision din iso en
-  iec bs astm sae ral dot week issue volume vol photo picture note session job point stage circuit`)
+  iec bs astm sae ral dot week issue volume vol photo picture note session job point stage circuit gear cell cells`)
 
 /** Words whose number is never followed by a unit of one letter. */
 const firmLabels = set(`
