@@ -1,4 +1,5 @@
 import { defineCheck } from '../checker/check.ts'
+import { sayLeastRadius } from '../checker/derived/sheet-words.ts'
 import { value } from '../checker/inputs/value.ts'
 import { parts } from '../checker/subjects.ts'
 
@@ -65,6 +66,7 @@ export default defineCheck({
       limit: null,
     },
   },
+  afterword: (_, scope) => sayLeastRadius(scope),
   source: {
     title: 'FAA-H-8083-31, Aviation Maintenance Technician Handbook, Airframe',
     section:
@@ -72,7 +74,7 @@ export default defineCheck({
   },
   limit: null,
   notes: [
-    "Bend a test piece of the same sheet and measure it: K differs with the tool and the temper. No radius is checked here; a sheet bent tighter than its maker's least radius cracks.",
+    "Bend a test piece of the same sheet and measure it: K differs with the tool and the temper. No radius is judged here; a sheet bent tighter than its maker's least radius cracks.",
   ],
   caution: null,
   examples: [

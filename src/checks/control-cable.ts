@@ -97,7 +97,9 @@ export default defineCheck({
     section: '9.5: the travels of a lever are as its arms, the inverse of its mechanical advantage',
   },
   limit: null,
-  notes: ["The tightest bend that the cable may take is its maker's to say."],
+  notes: [
+    "The tightest bend that the cable may take is its maker's to say; where a bare wire runs through a fairlead, aircraft allow it to turn by 3° (FAA AC 43.13-1B, 7-149).",
+  ],
   caution:
     'A throttle must shut by itself, also when the engine rocks, and a clutch or brake cable must never be the one thing that holds: brakes are for qualified people to check before the road.',
   examples: [

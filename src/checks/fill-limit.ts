@@ -1,9 +1,11 @@
 import { defineCheck } from '../checker/check.ts'
 import { statedFill } from '../checker/derived/stated-fill.ts'
-import { fullVolume } from '../checker/derived/tank-contents.ts'
+import { expansionOfContents, fullVolume } from '../checker/derived/tank-contents.ts'
 import { tankCapacity } from '../checker/derived/tank-volume.ts'
 import { ifGiven } from '../checker/inputs/choose.ts'
+import { constant } from '../checker/inputs/value.ts'
 import { parts } from '../checker/subjects.ts'
+import { steelExpansion } from '../checker/tables/expansion.ts'
 
 const who = 'practice'
 const source =
@@ -30,8 +32,23 @@ export default defineCheck({
       fullVolume('V_fill'),
     ),
     capacity: tankCapacity('C'),
+    growth: expansionOfContents(),
+    tankGrowth: constant({
+      symbol: 'beta_t',
+      meaning: 'by what share a steel tank grows for each kelvin',
+      dimension: 'ratio',
+      value: steelExpansion,
+      unit: '1',
+    }),
   },
   formula: [{ line: 'V_put = V_fill', unit: 'L', says: 'what is put in' }],
+  beside: [
+    {
+      line: 'DeltaT = (C - V_fill) * 1 K / (beta * V_fill - beta_t * C)',
+      unit: 'K',
+      says: 'by which it may become warmer before it stands at the brim',
+    },
+  ],
   source: {
     title: 'OpenStax College Physics 2e',
     section:

@@ -35,11 +35,12 @@ export default defineCheck({
   source: {
     title: 'OpenStax College Physics 2e',
     section:
-      '12.1: v = Q/A; 12.4 and 12.5: Reynolds number and laminar flow; loss f (L/d) ρ v²/2 (Darcy), f by Swamee and Jain, 1976, where it is turbulent',
+      '12.1: v = Q/A; 12.4 and 12.5: Reynolds number and laminar flow; 11.4: a height weighs ρ g h; loss f (L/d) ρ v²/2 (Darcy), f by Swamee and Jain, 1976, where it is turbulent',
   },
   limit: null,
   notes: [
-    'Filters, valves, bends and the height to which the pump lifts are not in the loss: leave room for them. Equal area is not equal resistance.',
+    'Filters, valves and bends are not in the loss, and what it lifts only where its rise is written: leave room for them. Equal area is not equal resistance.',
+    'A line is held at least every 300 mm (Australian National Guidelines for street rods, 2.2); other places have other figures.',
   ],
   caution:
     'Let the pressure off before you open a line, engine cold and battery off, and keep an extinguisher at hand. Hose must be of a grade for the fuel in it.',

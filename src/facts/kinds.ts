@@ -20,7 +20,7 @@ const force = { load: ['force', 'mass'] } as const
 const electric = { rating: ['current'] } as const
 
 const tie = 'count width thickness inside-radius bend-angle k-factor leg-a leg-b material yield-stress load arm'
-const line = 'bore outside-diameter length flow bend-radius'
+const line = 'bore outside-diameter length rise flow bend-radius'
 const pump = 'flow pressure suction-limit bore discharge-coefficient'
 const drive =
   'ratio-1 ratio-2 ratio-3 ratio-4 ratio-5 ratio-6 ratio-7 ratio-8 ratio-reverse max-speed consumption output coolant-flow heat'

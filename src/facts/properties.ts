@@ -98,6 +98,7 @@ export const properties: Readonly<Record<string, Property>> = {
   'rest-voltage': of('voltage', 'what stands at its posts after a rest without load'),
   'return-bore': of('length', 'inside diameter of the return line'),
   rim: of('length', 'diameter of the rim'),
+  rise: of('length', 'by which its end lies above its start'),
   'rolling-circumference': of('length', 'how far it rolls in one turn'),
   runout: of('length', 'how far out of true it turns'),
   'section-max': of('area', 'the thickest wire that its terminal takes'),

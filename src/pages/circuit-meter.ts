@@ -1,6 +1,7 @@
 import { type MeterPoint, meterPoints } from '../wiring/meter-points.ts'
 import type { TableRow } from './blocks.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
+import { readingsPart } from './meter-readings.ts'
 import { meterRules } from './meter-rules.ts'
 import type { PartOfPage } from './page-parts.ts'
 import type { PageScope } from './page-scope.ts'
@@ -47,6 +48,7 @@ export function meterPart(scope: PageScope, id: string): PartOfPage[] {
         .join(' '),
       isCaptionShown: true,
     }),
+    ...readingsPart(scope, circuit),
     ...rules.map(rule => words('note', rule)),
     words(
       'caution',

@@ -39,8 +39,15 @@ const day = ['--date', '2026-12-31']
 describe('oddleg build --pdf', () => {
   test('puts the document of every edition among its pages, counted in its manifest and linked', () => {
     const folder = folderOf()
-    const { status, err } = oddleg(['build', '--build', folder, '--all-editions', '--pdf', ...day])
-    expect({ status, err: err.replace(/manifest \w+/g, '') }).toMatchObject({ status: 0 })
+    const { status, out } = oddleg(['build', '--build', folder, '--all-editions', '--pdf', '--json', ...day])
+    expect(status).toBe(0)
+    const { editions, troubles } = JSON.parse(out) as { editions: { out: string; pdf: string }[]; troubles: string[] }
+    expect(editions.map(({ out: site, pdf }) => pdf.slice(site.length))).toEqual([
+      '/record.pdf',
+      '/record.pdf',
+      '/record.pdf',
+    ])
+    expect(troubles).toEqual([])
     for (const edition of ['club', 'inspector']) {
       const site = join(folder, `_site-${edition}`)
       const { manifest, files } = verifyFolder(site)
@@ -54,8 +61,21 @@ describe('oddleg build --pdf', () => {
 
   test('publishes the pages without it where the browser is not there, says so and gives 2', () => {
     const folder = folderOf()
-    const { status, err } = oddleg(['build', '--build', folder, '--pdf', '--browser', '/nowhere/chromium', ...day])
+    const { status, out, err } = oddleg([
+      'build',
+      '--build',
+      folder,
+      '--pdf',
+      '--json',
+      '--browser',
+      '/nowhere/chromium',
+      ...day,
+    ])
     expect(status).toBe(2)
+    expect(JSON.parse(out)).toMatchObject({
+      pdf: null,
+      troubles: ['Unexpected `/nowhere/chromium` from --browser, expected the program of a Chromium, Chrome or Edge.'],
+    })
     expect(err).toContain(
       'The pages were published without record.pdf. Unexpected `/nowhere/chromium` from --browser, expected the program of a Chromium, Chrome or Edge.\n',
     )

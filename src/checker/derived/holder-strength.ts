@@ -3,6 +3,7 @@ import type { Input } from '../input.ts'
 import { howMany } from '../inputs/how-many.ts'
 import { partCount } from '../inputs/part-count.ts'
 import { value } from '../inputs/value.ts'
+import { besideStandard } from './sheet-words.ts'
 import { stressArea } from './stress-area.ts'
 import type { HolderKind } from './tank-holders.ts'
 
@@ -34,7 +35,7 @@ export const ways: Readonly<Record<HolderKind, Way>> = {
       n: howMany('strap', 'n'),
       b: lengthOf('strap', 'width', 'b'),
       t: lengthOf('strap', 'thickness', 't'),
-      R_e: stressOf('strap', 'yield-stress', 'R_e'),
+      R_e: besideStandard(stressOf('strap', 'yield-stress', 'R_e')),
     },
     stress: 'F / sum(2 * n * b * t)',
     says: 'the straps, each pulled at both ends',
@@ -47,7 +48,7 @@ export const ways: Readonly<Record<HolderKind, Way>> = {
       l: lengthOf('bracket', 'arm', 'l'),
       b: lengthOf('bracket', 'width', 'b'),
       t: lengthOf('bracket', 'thickness', 't'),
-      R_e: stressOf('bracket', 'yield-stress', 'R_e'),
+      R_e: besideStandard(stressOf('bracket', 'yield-stress', 'R_e')),
     },
     stress: 'max(F / sum(n) * l / (b * t^2 / 6))',
     says: 'the brackets, each bent by its share of the force at its arm',

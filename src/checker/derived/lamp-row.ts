@@ -4,7 +4,8 @@ import { statedLeaf } from '../leaf.ts'
 import { targetOf } from '../look-up.ts'
 import { writtenLimit } from '../override.ts'
 import type { Scope } from '../scope.ts'
-import { britishRows, type LampSize, lampRows, narrowSpacing, narrowWidth } from '../tables/lamp-rules.ts'
+import { digitsOf } from '../show-figure.ts'
+import { type LampSize, lampRows, narrowSpacing, narrowWidth, otherRows } from '../tables/lamp-rules.ts'
 import { functionsIn, functionsOf } from './lamp-function.ts'
 
 /** A size has one end in the rule: tops and edge distances are at most, bottoms and spacings at least. */
@@ -66,12 +67,16 @@ function readEnd(scope: Scope, size: LampSize, symbol: string): Found | null {
   }
 }
 
-/** What a rule that was seen gives for the same size, as a pointer and no limit. */
+/** What other rules give for the same size, as a pointer and no limit. */
 function besideIt(name: string, size: LampSize): string {
-  const row = Object.hasOwn(britishRows, name) ? britishRows[name] : undefined
-  const end = row?.[size]
-  if (row === undefined || end === undefined) return ''
-  return `; another rule, the ${row.source}, has ${isMost[size] ? 'at most' : 'at least'} ${end} mm`
+  const rows = Object.hasOwn(otherRows, name) ? (otherRows[name] ?? []) : []
+  return rows
+    .flatMap(({ source: rule, [size]: end }) =>
+      end === undefined
+        ? []
+        : [`; another rule, the ${rule}, has ${isMost[size] ? 'at most' : 'at least'} ${digitsOf(end)} mm`],
+    )
+    .join('')
 }
 
 function namesOf({ subject, notebook }: Scope): string[] | null {

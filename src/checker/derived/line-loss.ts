@@ -2,7 +2,7 @@ import { type FormulaLine, workFormula } from '../formula.ts'
 import type { Found, Input } from '../input.ts'
 import { readAll, termsOf } from '../inputs/derived.ts'
 import { each } from '../inputs/each.ts'
-import { value } from '../inputs/value.ts'
+import { optional, value } from '../inputs/value.ts'
 import { type Scope, withSubject } from '../scope.ts'
 import { workOut } from '../term.ts'
 import { fuelPumps, lineFlow, otherSuctionLines, sideOf } from './fuel-line.ts'
@@ -19,6 +19,14 @@ const inputs = {
   length: length('length', 'L', 'length of the line'),
   density: ofFuel(densityOfContents()),
   viscosity: ofFuel(viscosityOfContents()),
+  rise: optional({
+    of: 'part/rise',
+    symbol: 'h',
+    meaning: 'by which its end lies above its start',
+    dimension: 'length',
+    unit: 'mm',
+    sense: 'any',
+  }),
 }
 
 const speed: FormulaLine = { line: 'v = q / (pi / 4 * d^2)', unit: 'm_s', says: 'speed in the line' }
@@ -29,11 +37,16 @@ const turbulent: FormulaLine = {
   unit: '1',
   says: 'friction factor, turbulent, drawn tube of 0.0015 mm roughness (Swamee and Jain)',
 }
+const lastLine = (symbol: string): FormulaLine => ({
+  line: `${symbol} = f * L / d * rho * v^2 / 2 + rho * 1 gn * h`,
+  unit: 'kPa',
+  says: 'lost to friction, and to the rise where it is written',
+})
 const firstTurbulent = 2000 // Reynolds number up to which the flow is laminar, OpenStax College Physics 2e, 12.5
 
-/** The pressure that a straight line loses to friction. */
+/** The pressure that a straight line loses to friction, and to its rise where that is written. */
 export function lineLoss(symbol = 'p'): Input<number> {
-  const last: FormulaLine = { line: `${symbol} = f * L / d * rho * v^2 / 2`, unit: 'kPa', says: 'lost to friction' }
+  const last = lastLine(symbol)
   return {
     symbol,
     meaning: 'pressure lost in the line',

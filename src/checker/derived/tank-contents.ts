@@ -8,6 +8,7 @@ import { statedLeaf } from '../leaf.ts'
 import { lookUp, partsOfKind, wordsOf } from '../look-up.ts'
 import type { CheckSubject, Scope } from '../scope.ts'
 import { partSubject } from '../subjects.ts'
+import { expansion } from '../tables/expansion.ts'
 import { contentsDensity } from '../tables/fuel-density.ts'
 import { viscosity } from '../tables/viscosity.ts'
 import { tankCapacity } from './tank-volume.ts'
@@ -26,6 +27,12 @@ export function densityOfContents(symbol = 'rho'): Input<number> {
 export function viscosityOfContents(symbol = 'nu'): Input<number> {
   const spec = { symbol, meaning: 'kinematic viscosity, mm² a second', dimension: 'area' } as const
   return byContents({ ...spec, table: viscosity, name: 'Viscosity', unit: 'mm2', shown: 'mm²/s' })
+}
+
+/** By what share of its volume a tank's contents grow for each kelvin. */
+export function expansionOfContents(symbol = 'beta'): Input<number> {
+  const spec = { symbol, meaning: 'by what share its contents grow for each kelvin', dimension: 'ratio' } as const
+  return byContents({ ...spec, table: expansion, name: 'Expansion', unit: '1', shown: 'for each kelvin' })
 }
 
 /** What a tank holds when it is full: 95 % of its capacity. */
@@ -91,7 +98,7 @@ function isFuelTank(part: Part): boolean {
 interface TableSpec {
   readonly symbol: string
   readonly meaning: string
-  readonly dimension: 'density' | 'area'
+  readonly dimension: 'density' | 'area' | 'ratio'
   readonly table: Table
   readonly name: string
   readonly unit: string

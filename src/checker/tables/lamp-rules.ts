@@ -44,26 +44,58 @@ export const lampRows: Readonly<Record<string, Partial<Record<LampSize, number>>
 export const narrowSpacing = 400 // mm, UN R48, 6.19.4
 export const narrowWidth = 1300 // mm, UN R48, 6.19.4
 
-/** What another rule that was read gives, in mm: it stands beside a row that was not seen, and judges nothing. */
-export const britishRows: Readonly<Record<string, { readonly source: string } & Partial<Record<LampSize, number>>>> = {
-  'stop-lamp': {
-    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 12',
-    'height-top': 1500,
-    'height-bottom': 350,
-    spacing: 400,
-  },
-  'front-position-lamp': {
-    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 2, first used from 1 April 1986',
-    'height-top': 1500,
-    'edge-distance': 400,
-  },
-  'dipped-beam': {
-    source: 'Road Vehicles Lighting Regulations (Northern Ireland) 2000 (SR 2000/169), schedule 4',
-    'height-top': 1200,
-    'edge-distance': 400,
-  },
-  'rear-reflector': {
-    source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 18',
-    'edge-distance': 400,
-  },
+type Pointer = { readonly source: string } & Partial<Record<LampSize, number>>
+
+const federal = '49 CFR 571.108 (FMVSS 108), as a letter of the NHTSA quotes it'
+const inch = 25.4 // mm, exactly (NIST SP 811)
+
+/** What other rules give, in mm: they stand beside a row that was not seen, and judge nothing. */
+export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
+  'stop-lamp': [
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 12',
+      'height-top': 1500,
+      'height-bottom': 350,
+      spacing: 400,
+    },
+    { source: federal, 'height-top': 72 * inch, 'height-bottom': 15 * inch },
+  ],
+  'direction-indicator': [{ source: federal, 'height-top': 83 * inch, 'height-bottom': 15 * inch }],
+  'front-position-lamp': [
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 2, first used from 1 April 1986',
+      'height-top': 1500,
+      'edge-distance': 400,
+    },
+  ],
+  'dipped-beam': [
+    {
+      source: 'Road Vehicles Lighting Regulations (Northern Ireland) 2000 (SR 2000/169), schedule 4',
+      'height-top': 1200,
+      'edge-distance': 400,
+    },
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 4, at second hand',
+      'height-bottom': 500,
+    },
+  ],
+  'rear-position-lamp': [
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 10, at second hand',
+      'height-top': 1500,
+      'height-bottom': 350,
+      spacing: 500,
+      'edge-distance': 400,
+    },
+  ],
+  'rear-fog-lamp': [
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 11, at second hand',
+      'height-top': 1000,
+      'height-bottom': 250,
+    },
+  ],
+  'rear-reflector': [
+    { source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 18', 'edge-distance': 400 },
+  ],
 }
