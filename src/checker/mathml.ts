@@ -19,7 +19,7 @@ const thin = '<mspace width="0.17em"/>'
 const narrowNoBreak = '\u202f'
 
 const greek: Readonly<Record<string, string>> = Object.fromEntries(
-  'alpha α beta β gamma γ Delta Δ delta δ eta η theta θ kappa κ lambda λ mu μ pi π rho ρ sigma σ tau τ phi φ omega ω'
+  'alpha α beta β gamma γ Delta Δ delta δ eta η theta θ kappa κ lambda λ mu μ nu ν pi π rho ρ sigma σ tau τ phi φ omega ω'
     .split(' ')
     .flatMap((word, at, all) => (at % 2 === 0 ? [[word, all[at + 1] ?? '']] : [])),
 )
@@ -152,7 +152,9 @@ function printSum(of: Expression, printer: NamePrinter): Printed {
     return { mathml: `<mo>∑</mo>${inner.mathml}`, text: `Σ ${inner.text}` }
   }
   const each = printMembers(of, printer, null)
-  if (each.length === 0) return printFigure('0', '1')
+  const [only] = each
+  if (only === undefined) return printFigure('0', '1')
+  if (each.length === 1 && of.type === 'name') return only
   return inBrackets({
     mathml: each.map(({ mathml }) => mathml).join('<mo>+</mo>'),
     text: each.map(({ text }) => text).join(' + '),

@@ -46,7 +46,7 @@ export default defineCheck({
     {
       line: 'DeltaT = (C - V_fill) * 1 K / (beta * V_fill - beta_t * C)',
       unit: 'K',
-      says: 'by which it may become warmer before it stands at the brim',
+      says: 'by which it may become warmer before it stands at the brim of a steel tank',
     },
   ],
   source: {

@@ -30,6 +30,9 @@ export default defineCheck({
   },
   formula: [{ line: 'DeltaU = I * (R_out + R_back + R_j) + DeltaU_feed', unit: 'V', says: 'lost there and back' }],
   onlyWorsens: ['R_out', 'R_back', 'DeltaU_feed'],
+  notes: [
+    'A section in mm² is counted as plain flexible copper, IEC 60228, class 5: tinned cable has up to 3 % more, cable of few thick strands (classes 1 and 2) mostly less.',
+  ],
   whatIf: { of: ['circuit/cable.area', 'circuit/return.area'], sizes: cableSizes },
   source: {
     title: 'FAA AC 43.13-1B, change 1',

@@ -1,4 +1,4 @@
-import type { Fact } from '../facts/fact.ts'
+import type { Fact, Words } from '../facts/fact.ts'
 import type { MarkedWords } from '../facts/marked-words.ts'
 import type { BuildHead, Figure, SessionHead, StatedNote } from '../facts/stated-note.ts'
 import { coverBody } from './cover-body.ts'
@@ -97,14 +97,21 @@ const namesWritten = new Set([
 ])
 
 function coverSession(head: SessionHead | null, build: BuildGround): SessionHead | null {
-  return head === null ? null : { ...head, title: build.covered(head.title) }
+  return head === null ? null : { ...head, title: build.covered(head.title), by: coverWriter(head.by, build) }
 }
 
-function coverHead(head: BuildHead | null, { withheld: { kinds }, covered }: BuildGround): BuildHead | null {
+const coverWriter = (by: Words | null, { covered }: BuildGround): Words | null => (by === null ? null : covered(by))
+
+function coverHead(head: BuildHead | null, ground: BuildGround): BuildHead | null {
+  const {
+    withheld: { kinds },
+    covered,
+  } = ground
   if (head === null) return null
   return {
     ...head,
     title: covered(head.title),
+    by: coverWriter(head.by, ground),
     summary: head.summary === null ? null : covered(head.summary),
     rates: kinds.has('cost') ? {} : head.rates,
     identity: kinds.has('identity') ? [] : head.identity.map(entry => ({ ...entry, words: covered(entry.words) })),

@@ -76,8 +76,9 @@ function buildRow({ build }: Publication['record']): Row {
   }
 }
 
-function sessionRow({ id, number, date, title, hours, file }: Session): Row {
-  return { id, number, date, title: title.text, hours: hours === null ? null : Number(hours), file, url: noteUrl(id) }
+function sessionRow({ id, number, date, title, by, hours, file }: Session): Row {
+  const worked = hours === null ? null : Number(hours)
+  return { id, number, date, title: title.text, by: by?.text ?? null, hours: worked, file, url: noteUrl(id) }
 }
 
 const amountOf = (held: Held<Amount> | null): Row | null => (held === null ? null : { ...held.value })

@@ -55,6 +55,7 @@ export const buildKeys: Fields = {
   systems: { holds: 'named', each: words() },
   limits: { holds: 'named', each: anything },
   requirements: { holds: 'named', each: anything },
+  by: words(),
   identity: { holds: 'named', each: words() },
   looms: named(loomKeys),
   'earth-points': named(earthPointKeys),

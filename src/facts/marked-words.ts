@@ -5,6 +5,7 @@ import { type Front, type FrontScalar, placeWithin } from '../notes/front.ts'
 import type { Note } from '../notes/note.ts'
 import { placeOfPosition } from './body-place.ts'
 import { wordsOf } from './body-words.ts'
+import { entryOf, scalarOf } from './front-tree.ts'
 import { unmark } from './unmark.ts'
 
 /** The whole text of an inline private mark, wherever in a note it stands. */
@@ -19,7 +20,14 @@ export interface MarkedWords {
 
 /** Every inline private mark of a note that parsed. */
 export function markedWords({ file, front, body }: Note): MarkedWords[] {
-  return [...(front === null ? [] : inFront(front, file)), ...inBody(body, file)]
+  return [...(front === null ? [] : [...ofWriter(front), ...inFront(front, file)]), ...inBody(body, file)]
+}
+
+/** The writer of a note is a person, marked or not. */
+function ofWriter(front: Front): MarkedWords[] {
+  const by = scalarOf(entryOf(front, 'by')?.value)
+  const text = by === null ? '' : unmark(by.text).words.text.trim()
+  return by === null || text === '' ? [] : [{ text, as: 'people', place: by.place, within: 'front' }]
 }
 
 /** A key of front matter and where it is written; facts know of a thing's name only where its properties stand. */

@@ -13,6 +13,7 @@ const anything: Field = { holds: 'anything' }
 export const sessionKeys: Fields = {
   title: words(),
   date: anything,
+  by: words(),
   hours: anything,
   parts: { holds: 'named', each: anything },
   spend: {

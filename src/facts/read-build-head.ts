@@ -5,7 +5,7 @@ import { positiveDecimal } from './exact-decimal.ts'
 import { entriesOf, entryOf, scalarOf } from './front-tree.ts'
 import { quotedFront } from './quoted.ts'
 import { readFigure } from './read-figure.ts'
-import { readDate, readTitle } from './read-head.ts'
+import { readDate, readTitle, readWriter } from './read-head.ts'
 import { readWords } from './read-words.ts'
 import { placeOfText } from './scalar-text.ts'
 import { report, type Sheet } from './sheet.ts'
@@ -23,6 +23,7 @@ export function readBuildHead(sheet: Sheet, note: Note): BuildHead {
     title: readTitle(sheet, note),
     summary: readWords(sheet, entryOf(front, 'summary')?.value)?.words ?? null,
     started: started === undefined || started.kind === 'nothing' ? null : readDate(sheet, started, 'started'),
+    by: readWriter(sheet, front),
     currency: readCurrency(sheet, entryOf(front, 'currency')?.value),
     rates: readRates(sheet, entryOf(front, 'rates')?.value),
     units: readUnits(sheet, entryOf(front, 'units')?.value),

@@ -4,6 +4,7 @@ import type { Note } from '../notes/note.ts'
 import { dateInName, isCalendarDate, mendDate } from './calendar-date.ts'
 import type { Words } from './fact.ts'
 import { entryOf, scalarOf } from './front-tree.ts'
+import { markWhole } from './privacy.ts'
 import { quoted, quotedFront } from './quoted.ts'
 import { readHours } from './read-hours.ts'
 import { readWords } from './read-words.ts'
@@ -16,7 +17,7 @@ export function readSessionHead(sheet: Sheet, note: Note): SessionHead {
   const { id, file, fence, front } = note
   const title = readTitle(sheet, note)
   const { date, datePlace } = readSessionDate(sheet, note)
-  return { id, file, fence, title, date, datePlace, hours: readHoursOf(sheet, front) }
+  return { id, file, fence, title, date, datePlace, by: readWriter(sheet, front), hours: readHoursOf(sheet, front) }
 }
 
 /** The title; without one the name of the file stands in, and that is said. */
@@ -30,6 +31,12 @@ export function readTitle(sheet: Sheet, { front, fence, id, findings }: Note): W
       mend: 'title: …',
     })
   return { text: id, marks: [] }
+}
+
+/** Who writes: a name, which only an edition that may know people sees, marked or not. */
+export function readWriter(sheet: Sheet, front: FrontMap | null): Words | null {
+  const by = readWords(sheet, entryOf(front, 'by')?.value)
+  return by === null ? null : { ...by.words, marks: [...by.words.marks, ...markWhole(by.words.text, ['people'])] }
 }
 
 /** Front matter that could not be read was reported once already. */

@@ -27,6 +27,8 @@ export interface SessionHead {
   /** ISO 8601, null where there is none that exists. */
   readonly date: string | null
   readonly datePlace: Place
+  /** Who wrote it: a person's name, whole. */
+  readonly by: Words | null
   /** Exact decimal hours as text, `6.5`. */
   readonly hours: { readonly amount: string; readonly place: Place } | null
 }
@@ -37,6 +39,8 @@ export interface BuildHead {
   readonly title: Words
   readonly summary: Words | null
   readonly started: string | null
+  /** Who writes the notes that name nobody. */
+  readonly by: Words | null
   readonly currency: string
   /** Currency → how many of the build's currency one of it is, an exact decimal as text. */
   readonly rates: Readonly<Record<string, string>>

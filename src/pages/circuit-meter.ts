@@ -1,3 +1,5 @@
+import { quantityAt } from '../record/lookups.ts'
+import type { AsBuiltRecord } from '../record/record.ts'
 import { type MeterPoint, meterPoints } from '../wiring/meter-points.ts'
 import type { TableRow } from './blocks.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
@@ -18,7 +20,11 @@ export function meterPart(scope: PageScope, id: string): PartOfPage[] {
   const points = meterPoints(wiring, circuit, losses)
   const total = losses.feed + losses.out + losses.back + losses.joints
   const isFeed = wiring.circuits.some(({ supply }) => supply === id)
-  const rules = meterRules(circuit, { ...losses, isFeed: isFeed || circuit.part?.partKind === 'fuse-box' })
+  const rules = meterRules(circuit, {
+    ...losses,
+    isFeed: isFeed || circuit.part?.partKind === 'fuse-box',
+    coldCranking: coldCranking(scope.record),
+  })
   const across = `${volts(losses.nominal - total)} of ${volts(losses.nominal)}`
   return [
     heading('What a meter should read', 'meter'),
@@ -55,6 +61,13 @@ export function meterPart(scope: PageScope, id: string): PartOfPage[] {
       'The circuit is live while you measure. Measure where metal is bare, and pierce no insulation. Keep the leads’ tips from touching each other or the body, and rings and watch-straps off; the fuse stays in. Local rules and licensed practice decide.',
     ),
   ]
+}
+
+/** Of the battery among the parts, else as build.md has it. */
+function coldCranking(record: AsBuiltRecord): number | null {
+  const battery = record.parts.find(({ partKind }) => partKind === 'battery')
+  const ofPart = battery === undefined ? null : quantityAt(battery, 'cold-cranking')
+  return (ofPart ?? quantityAt(record.settings, 'battery.cold-cranking'))?.value.si ?? null
 }
 
 function pointRow({ words: place, side, lost }: MeterPoint, nominal: number): TableRow {

@@ -26,7 +26,7 @@ const technicalRecords: RuleSource = {
     },
     {
       asks: 'Each record bears its date and who is answerable for the work and for checking it (7.5.1).',
-      here: 'Every note is dated. No note has a place for the name of its writer, and nobody is named as having checked it.',
+      here: 'Every note is dated, and names its writer where the builder says who it is: the list below shows it. Nobody is named as having checked it.',
       isFollowed: 'in part',
     },
     {
@@ -36,7 +36,7 @@ const technicalRecords: RuleSource = {
     },
     {
       asks: 'A change can be followed back to what stood before; both are kept, with the date of the change, what changed and who changed it (7.5.2).',
-      here: 'A later note corrects an earlier one by naming the same thing again. Both stay, both are dated, and the list below sets them side by side. Who changed it is not recorded.',
+      here: 'A later note corrects an earlier one by naming the same thing again. Both stay, both are dated, and the list below sets them side by side. It was changed by whoever wrote the later note.',
       isFollowed: 'in part',
     },
   ],
@@ -60,8 +60,8 @@ const maintenanceRecords: RuleSource = {
     },
     {
       asks: 'The name of the person who performed the work, if another approves it (43.9(a)(3)).',
-      here: 'No note has a place for it. A name that stands in the words may be withheld in this edition.',
-      isFollowed: 'no',
+      here: 'The writer of the note, where the builder says who it is; an edition may withhold the name.',
+      isFollowed: 'in part',
     },
     {
       asks: 'Signature, certificate number and kind of certificate of the person who approves the work; the signature is the approval for return to service (43.9(a)(4)).',

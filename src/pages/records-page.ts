@@ -53,18 +53,25 @@ function ruleTable({ title, rules }: (typeof keptRules)[number]): PartOfPage {
 }
 
 function noteTable(scope: PageScope): PartOfPage {
-  const rows = scope.record.sessions.map(({ id, number, date, title, file }) =>
+  const rows = scope.record.sessions.map(({ id, number, date, title, by, file }) =>
     row([
       wordsCell([scope.link(String(number), noteAddress(id))]),
       wordsCell(date),
       wordsCell(saidWords(title)),
+      wordsCell(by === null ? 'not said' : saidWords(by)),
       wordsCell(file),
     ]),
   )
   return table({
     caption: 'The notes that the record is made of',
-    columns: [column('Session', 'narrow'), column('Date', 'narrow'), column('Title', 'wide'), column('File')],
+    columns: [
+      column('Session', 'narrow'),
+      column('Date', 'narrow'),
+      column('Title', 'wide'),
+      column('Written by'),
+      column('File'),
+    ],
     rows,
-    note: 'No note has a place for the name of its writer: they are the notes of whoever keeps this record.',
+    note: 'A note names its writer with by: at its head, or build.md does for all that name nobody. Nothing proves who wrote it.',
   })
 }

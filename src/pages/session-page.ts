@@ -49,6 +49,7 @@ function sessionGutter(scope: PageScope, session: Session): Term[] {
   return [
     { term: 'Session', words: [plain(`${session.number} of ${scope.record.sessions.length}`)] },
     ...(session.date === '' ? [] : [{ term: 'Date', words: [plain(longDate(session.date))] }]),
+    ...(session.by === null ? [] : [{ term: 'By', words: [plain(session.by.text)] }]),
     ...(session.hours === null ? [] : [{ term: 'Hours', words: [plain(session.hours)] }]),
     ...(spent === undefined || Number(spent) === 0
       ? []

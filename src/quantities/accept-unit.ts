@@ -5,6 +5,7 @@ import type { NumberToken } from './number-token.ts'
 import { readUnit, type UnitToken } from './read-unit.ts'
 import type { TextReading } from './text-reading.ts'
 import { isUnitRefused } from './unit-guards.ts'
+import { findUnit } from './units.ts'
 
 const quotationMarks = codesOf('"\'”’')
 const lengthMarks = codesOf('"\'”’″′')
@@ -36,19 +37,24 @@ function isNoLengthMark(text: string, unit: UnitToken, number: NumberToken): boo
 const isOtherMark = (reading: TextReading, unit: UnitToken, number: NumberToken): boolean =>
   isMarkClosing(reading, unit, number) || isNoLengthMark(reading.text, unit, number)
 
-/** The power of `2.5 mm<sup>2</sup>`, of which a run of Markdown keeps walls about the figure: no length is read. */
-function isRaised(text: string, end: number): boolean {
-  const code = text.charCodeAt(end)
-  if (code !== wall && code !== tag) return false
-  return /^(?:\uFFFC|<sup>)[23](?:\uFFFC|<)/i.test(text.slice(end, end + 7))
+const raised = /^(?:\uFFFC([23])\uFFFC|<sup>([23])<\/sup>)/i
+
+/** The power of `2.5 mm<sup>2</sup>`, of which a run of Markdown keeps walls about the figure; null where no unit has it. */
+function withRaised(text: string, unit: UnitToken): UnitToken | null {
+  const code = text.charCodeAt(unit.end)
+  const match = code === wall || code === tag ? raised.exec(text.slice(unit.end, unit.end + 12)) : null
+  if (match === null) return unit
+  const id = `${unit.id}${match[1] ?? match[2]}`
+  return findUnit(id) === null ? null : { ...unit, id, end: unit.end + match[0].length }
 }
 
 const isWordIn = (text: string, { start, end }: UnitToken): boolean => end === start + 2 && text.startsWith('in', start)
 
 /** The unit behind a number that ends at a place, where it is truly one. */
 export function acceptUnit(reading: TextReading, number: NumberToken, end: number): UnitToken | null {
-  const unit = readUnit(reading.text, end, reading.options)
-  if (unit === null || isCodeAhead(reading, unit) || isRaised(reading.text, unit.end)) return null
+  const plain = readUnit(reading.text, end, reading.options)
+  const unit = plain === null ? null : withRaised(reading.text, plain)
+  if (unit === null || isCodeAhead(reading, unit)) return null
   if (lengthMarks.has(reading.text.charCodeAt(unit.start)) && isOtherMark(reading, unit, number)) return null
   if (number.kind === 'gauge' && unit.id !== 'AWG') return null
   if (isUnitRefused(reading.text, end === number.end ? number : { ...number, end }, unit)) return null

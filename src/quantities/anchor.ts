@@ -60,8 +60,11 @@ function isEnding(text: string, start: number, end: number, ending: Ending): boo
   return article.test(text)
 }
 
+/** A digit of double width, as East Asian keyboards write it. */
+export const isWideDigit = (code: number): boolean => code >= 0xff10 && code <= 0xff19
+
 const isSign = (code: number): boolean =>
-  (code >= 0xbc && code <= 0xbe) || (code >= 0x2150 && code <= 0x215e) || code === 0xa3 || code === 0x20ac
+  (code >= 0xbc && code <= 0xbe) || (code >= 0x2150 && code <= 0x215e) || code === 0xa3 || code === 0x20ac || isWideDigit(code)
 
 function isAnchor(text: string, at: number): boolean {
   const code = text.charCodeAt(at)

@@ -6,6 +6,7 @@ const fourFigures = /^(?:[01]\d|2[0-4])[0-5]\d$/
 const clockBefore = /^(?:at|by|until|till|from|before|after|to)$/
 const hourWord = /^(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|noon|midnight)$/
 const minuteWord = /^(?:min|mins|minutes?|m)$/
+const minutesAfter = /^[0-5]\d(?!\d)/ // `14h30` is a time of day, `2h30` a length of time
 const century = /^(?:1[89]|20)\d0$/
 const decade = /^\d0$/
 const decadeBefore = /^(?:the|early|late|mid|his|her|their)$/
@@ -13,6 +14,8 @@ const decadeBefore = /^(?:the|early|late|mid|his|her|their)$/
 /** `1400 h`, `0830 hrs`, *five minutes past three*: a time of day. */
 export function isClockTime(text: string, number: NumberToken, unit: UnitToken): boolean {
   if (unit.id === 'h') {
+    if (minutesAfter.test(text.slice(unit.end, unit.end + 3)))
+      return number.value.toNumber() > 12 || clockBefore.test(wordBefore(text, number.start, 0).word)
     const digits = number.end - number.start === 4 ? text.slice(number.start, number.end) : ''
     if (!fourFigures.test(digits)) return false
     return digits[0] === '0' || clockBefore.test(wordBefore(text, number.start, 0).word)

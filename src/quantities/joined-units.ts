@@ -55,12 +55,16 @@ function writtenSmaller({ text, options, quotation }: Reading, first: Amount, nu
   return isMark && quotation.isClosedBy(unit.start, first.start) ? null : unit
 }
 
-/** The unit behind the second number, or the one that is understood in `6 ft 2` and *six foot two in the cab*. */
+/** The unit behind the second number, or the one that is understood in `2h30`, `6 ft 2` and *six foot two in the cab*. */
 function unitOfSmaller(reading: Reading, first: Amount, number: NumberToken): UnitToken | null {
   const written = writtenSmaller(reading, first, number)
   if (written !== null || first.unit === null) return written
   const { id } = first.unit
-  return isGap(reading.text.charCodeAt(number.start - 1)) && isUnitLeftOut(reading.text, number.end, id)
+  const isTight =
+    id === 'h' && number.kind === 'whole' && number.end === first.end + 2 && number.start <= first.end + 1
+ 
+  const isApart = isGap(reading.text.charCodeAt(number.start - 1)) && isUnitLeftOut(reading.text, number.end, id)
+  return isTight || isApart
     ? { ...first.unit, id: smaller[id]?.id ?? '', end: number.end }
     : null
 }
@@ -70,7 +74,8 @@ export function joinSmallerUnit(reading: Reading, first: Amount): Amount {
   const { text, options } = reading
   const wanted = first.unit === null ? undefined : smaller[first.unit.id]
   if (wanted === undefined || (first.number.kind !== 'whole' && first.number.kind !== 'article')) return first
-  const start = startOfSmaller(text, first.end)
+  const isPadded = wanted.id === 'min' && text[first.end] === '0' // `1h05`
+  const start = isPadded ? first.end + 1 : startOfSmaller(text, first.end)
   const number = readNumber(text, start, options.decimal)
   const isPlain =
     number !== null && !isCode(number) && number.kind !== 'article' && number.kind !== 'gauge' && !number.isMarkWrong

@@ -50,6 +50,10 @@ function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken)
   }
 }
 
+/** *Two litre-and-a-half jugs*: so many of a size that is told behind. */
+const isOfSeveral = (text: string, number: NumberToken, unit: UnitToken): boolean =>
+  number.written === 'words' && text.startsWith('-and-', unit.end) && number.value.compare(Rational.one) > 0
+
 /** `61k` before its unit is sixty-one thousand; pence are hundredths of a pound. */
 function timesOf(text: string, unit: UnitToken, factor: number): Rational | null {
   const isPence =
@@ -97,6 +101,7 @@ export function readAmount(reading: TextReading, start: number): Amount | CodeTo
     const amount = withArticle(reading, number, unit)
     return amount === null ? null : joinSmallerUnit(reading, amount)
   }
+  if (isOfSeveral(reading.text, number, unit)) return { code: true, end: unit.end }
   const added = number.written === 'words' && number.kind === 'whole' ? readAndFraction(reading.text, unit.end) : null
   const value = added === null ? number.value : number.value.plus(added.value)
   const half = added?.half ?? number.half

@@ -1,4 +1,4 @@
-import { nextAnchor } from './anchor.ts'
+import { isWideDigit, nextAnchor } from './anchor.ts'
 import { isGap, isLetter, isWordPart } from './characters.ts'
 import type { Reading, ReadingDoubt, ReadOptions } from './quantity.ts'
 import { beginsFigures } from './read-number.ts'
@@ -6,6 +6,7 @@ import { type ReadingState, startReading } from './reading-state.ts'
 import { takeChain } from './take-chain.ts'
 import { takeFigures } from './take-figures.ts'
 import { takeWord } from './take-word.ts'
+import { asWritten, narrowed } from './wide-figures.ts'
 
 /** The end of the address of a page, whose figures are no quantities. */
 function addressEnd(text: string, start: number): number {
@@ -26,6 +27,8 @@ function takeNext(state: ReadingState, at: number): number {
 /** Every quantity that a plain text writes, in order, and what in it could be read as more than one thing. */
 export function readQuantities(text: string, options: ReadOptions): { readings: Reading[]; doubts: ReadingDoubt[] } {
   const state = startReading(text, options)
-  for (let at = nextAnchor(text, 0); at < text.length; at = nextAnchor(text, takeNext(state, at)));
+  for (let at = nextAnchor(text, 0); at < text.length; at = nextAnchor(text, takeNext(state, at))) {
+    if (isWideDigit(text.charCodeAt(at))) return asWritten(text, readQuantities(narrowed(text), options))
+  }
   return { readings: state.readings, doubts: state.doubts }
 }

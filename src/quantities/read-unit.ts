@@ -18,8 +18,10 @@ export interface UnitToken {
   readonly gap: 'none' | 'space' | 'hyphen'
 }
 
-const joint = /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?=\p{L})|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
+const joint = /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?:(?=\p{L})|[ -](?=(?:ft|lbs?|lbf|in)(?!\p{L})))|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
 const jointFirsts = codesOf(' \n/*-.')
+const products = new Set('/·⋅∙')
+const conduction = /^(?:\(|m ?[·.⋅]? ?K)/ // `0.035 W/mK` is no power
 /** Small letters that begin neither a joining word nor the word of a power. */
 const plainFirsts = codesOf('bdefghijklmnoqrtuvwxyz')
 
@@ -51,28 +53,33 @@ function mayBeRefused(text: string, end: number): boolean {
 
 type Next = { readonly part: Part } | 'refused' | null
 
+/** Whether what stands behind a unit cannot join it to another. */
+function isAlone({ text }: Reader, { id, end }: Part): boolean {
+  if (!mayLeadMadeUnit(id) && !mayBeRefused(text, end)) return true
+  const code = text.charCodeAt(end)
+  if (code < 128 && !jointFirsts.has(code)) return true
+  return code === 32 && plainFirsts.has(text.charCodeAt(end + 1)) && matchSpelling(text, end + 1) === null
+}
+
+/** The *in* of `40 lb in the van`. */
+function isPreposition({ text }: Reader, first: Part, { id, end }: Part): boolean {
+  if (id !== 'in' || !text.startsWith('in', end - 2)) return false
+  return /^[. ]+$/.test(text.slice(first.end, end - 2)) && !isInches(text, { start: first.end, end }, 'pounds')
+}
+
 function readNext(reader: Reader, first: Part): Next {
-  if (!mayLeadMadeUnit(first.id) && !mayBeRefused(reader.text, first.end)) return null
-  const code = reader.text.charCodeAt(first.end)
-  if (code < 128 && !jointFirsts.has(code)) return null
-  if (
-    code === 32 &&
-    plainFirsts.has(reader.text.charCodeAt(first.end + 1)) &&
-    matchSpelling(reader.text, first.end + 1) === null
-  )
-    return null
+  if (isAlone(reader, first)) return null
   joint.lastIndex = first.end
   const match = joint.exec(reader.text)
   if (match === null) return null
-  const [all, mark, , word] = match
-  const isQuotient = mark === '/' || word !== undefined
-  const second = readPart(reader.text, first.end + all.length)
-  if (second === null) return null
-  const id = combine(first.id, `${isQuotient ? '/' : '·'}${second.id}`, reader)
-  if (id === null) return (mark === '/' || word === 'per') && !first.id.startsWith('money:') ? 'refused' : null
-  const isWordIn = all.trim() === '' && second.id === 'in' && reader.text.slice(second.end - 2, second.end) === 'in'
-  if (isWordIn && !isInches(reader.text, { start: first.end, end: second.end }, 'pounds')) return null
-  return { part: { id, end: second.end } }
+  const [all, mark = '', , word] = match
+  const start = first.end + all.length
+  const second = readPart(reader.text, start)
+  if (second === null) return mark === '/' && conduction.test(reader.text.slice(start, start + 4)) ? 'refused' : null
+  const id = combine(first.id, `${mark === '/' || word !== undefined ? '/' : '·'}${second.id}`, reader)
+  const isTight = products.has(mark) || word === 'per'
+  if (id === null) return isTight && !first.id.startsWith('money:') ? 'refused' : null
+  return isPreposition(reader, first, second) ? null : { part: { id, end: second.end } }
 }
 
 function readParts(reader: Reader, at: number): Part | null {

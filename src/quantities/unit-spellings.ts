@@ -86,11 +86,13 @@ function columnAt(text: string, at: number): number {
   return code < width ? (columns[code] ?? 0) : columnOf(code)
 }
 
-/** `5ft6in`, `1h20m`: figures of the next smaller unit follow at once. */
+const tightMinutes = /^(?:\d{1,2}m|[0-5]\d(?![\p{L}\p{N}:/-]|[.,]\d))/u
+
+/** `5ft6in`, `1h20m`, `2h30`: figures of the next smaller unit follow at once. */
 function isLedOnBySmaller(text: string, end: number): boolean {
   const before = text.charCodeAt(end - 1) | 32
   if (before === 116) return /^ft\d{1,2}(?![\d.,/])/i.test(text.slice(end - 2, end + 3))
-  return before === 104 && /^\d{1,2}m/.test(text.slice(end, end + 3))
+  return before === 104 && tightMinutes.test(text.slice(end, end + 4))
 }
 
 /** Whether a unit may end at a place: no word goes on, unless it is a power or the x of `10mmx20mm`. */

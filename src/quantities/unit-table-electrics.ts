@@ -42,7 +42,7 @@ export const electricsUnits: readonly Unit[] = [
   unit('dB', 'level', { factor: '1', ucum: 'dB', names: 'dB|DB|db|decibel+|dBA|dB(A)' }),
   unit('percent = %', 'ratio', { factor: '0.01', ucum: '%', names: '%|percent|per cent|pct' }),
   unit('1 = ', 'ratio', { factor: '1', ucum: '1' }),
-  unit('K', 'temperature', { factor: '1', ucum: 'K', names: 'K|kelvin+' }),
+  unit('K', 'temperature', { factor: '1', ucum: 'K', names: 'K|°K|kelvin+' }),
   unit('degC = °C', 'temperature', {
     factor: '1',
     offset: '273.15',

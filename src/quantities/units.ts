@@ -2,10 +2,11 @@ import { type Unit, unit } from './unit.ts'
 import { electricsUnits } from './unit-table-electrics.ts'
 import { mechanicsUnits } from './unit-table-mechanics.ts'
 import { motionUnits } from './unit-table-motion.ts'
+import { rarerUnits } from './unit-table-rarer.ts'
 import { spaceUnits } from './unit-table-space.ts'
 
 /** Every unit that is read and printed; money stands apart, since its units are currencies. */
-export const units: readonly Unit[] = [...spaceUnits, ...motionUnits, ...mechanicsUnits, ...electricsUnits]
+export const units: readonly Unit[] = [...spaceUnits, ...motionUnits, ...mechanicsUnits, ...electricsUnits, ...rarerUnits]
 
 const byId = new Map(units.map(one => [one.id, one]))
 const made = new Map(units.flatMap(one => one.made.map(parts => [parts, one.id] as const)))

@@ -107,7 +107,7 @@ function compose({ notes, head, sessions, facts, names, properties, jobs, paid, 
   }
   return {
     build: { ...head, body: notes.build.body, figures },
-    sessions: listSessions(sessions, pathOf),
+    sessions: listSessions(sessions, { pathOf, by: head.by }),
     parts,
     ...things,
     measurements: listMeasurements(placed, store),

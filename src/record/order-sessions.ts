@@ -17,16 +17,21 @@ export function orderSessions(notes: readonly StatedNote[]): SessionNote[] {
   })
 }
 
-/** The record's sessions, numbered from 1; `pathOf` gives a figure's path when all notes are known. */
-export function listSessions(
-  notes: readonly SessionNote[],
-  pathOf: (session: string, figure: string) => string | null,
-): Session[] {
+interface SessionGround {
+  /** Gives a figure's path when all notes are known. */
+  readonly pathOf: (session: string, figure: string) => string | null
+  /** Who writes the notes that name nobody. */
+  readonly by: Session['by']
+}
+
+/** The record's sessions, numbered from 1. */
+export function listSessions(notes: readonly SessionNote[], { pathOf, by }: SessionGround): Session[] {
   return notes.map(({ session, body, figures }, index) => ({
     id: session.id,
     number: index + 1,
     date: session.date ?? '',
     title: session.title,
+    by: session.by ?? by,
     hours: session.hours?.amount ?? null,
     file: session.file,
     body,

@@ -124,6 +124,8 @@ export interface Session {
   /** ISO 8601; empty where the note has none that exists. */
   readonly date: string
   readonly title: Words
+  /** Who wrote its note; null where neither it nor build.md says. */
+  readonly by: Words | null
   readonly hours: string | null
   readonly file: string
   readonly body: Root

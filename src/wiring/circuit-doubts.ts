@@ -16,7 +16,18 @@ export function doubtsOf(record: AsBuiltRecord, circuit: Omit<Circuit, 'doubts'>
     ...(feed.length === null ? ['No length is written: measure before cutting.'] : []),
     ...(circuit.return === 'not written' ? ['No return is written.'] : []),
     ...loopDoubts(record, circuit),
+    ...reverseDoubts(circuit),
   ]
+}
+
+/** EU lighting directive, text of the tractors' one: a reversing lamp lights only in reverse and with the engine's switch on. */
+function reverseDoubts({ name, feeds, supply }: Omit<Circuit, 'doubts'>): string[] {
+  const isReversing = /revers|backup lamp|back-up lamp/i.test(`${name} ${feeds ?? ''}`)
+  return isReversing && supply === 'battery'
+    ? [
+        'It is live with the ignition off: EU rules let a reversing lamp light only in reverse gear with the ignition on.',
+      ]
+    : []
 }
 
 function wayDoubts(record: AsBuiltRecord, { id, fuse }: Omit<Circuit, 'doubts'>): string[] {

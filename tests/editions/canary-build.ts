@@ -55,6 +55,7 @@ function buildNote(a: Aviary): string {
 title: "Title ${a.mark('people', 'build title')} ${a.word('shown', 'build title')}"
 summary: "Summary ${a.mark('place', 'summary')} ${a.word('shown', 'summary')}"
 started: 2026-01-10
+by: ${a.word('people', 'writer of all notes')}
 currency: GBP
 rates: { EUR: 0.864213 }
 electrical:
@@ -96,6 +97,7 @@ points:
 function front(a: Aviary): string {
   return `---
 title: "Session ${a.mark('people', 'session title')} ${a.word('shown', 'session title')}"
+by: ${a.word('people', 'writer of a note')}
 date: 2026-03-07
 hours: 6.5
 parts:

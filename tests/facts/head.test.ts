@@ -47,6 +47,16 @@ describe('title and date', () => {
     expect(told(stated(`---\n${front}\n---\n`, file))).toEqual([finding])
   })
 
+  test.each([
+    ['by: Ro Penhale', { text: 'Ro Penhale', marks: [{ start: 0, end: 10, as: 'people' }] }],
+    ['by: ~', null],
+    ['hours: 2', null],
+  ])('`%s` tells who wrote the note, a person whether marked or not', (line, by) => {
+    const note = stated(`---\ntitle: Tank\n${line}\n---\n`, dated)
+    expect(told(note)).toEqual([])
+    expect(note.session?.by).toEqual(by)
+  })
+
   test('a bad date leaves the note its file name’s date', () => {
     expect(stated('---\ntitle: Tank\ndate: soon\n---\n', dated).session?.date).toBe('2026-03-07')
   })

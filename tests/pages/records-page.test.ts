@@ -129,10 +129,27 @@ describe('how the records are kept', () => {
     ])
   })
 
-  test('says of each rule that it is modelled on how far it is followed, and claims neither a name nor an approval', async () => {
+  test('says of each rule that it is modelled on how far it is followed, and claims no approval', async () => {
     const page = pageAt(await publicationOfTexts(texts), 'inspection/records/index.html')
     const followed = (caption: string) => rowsOf(page, caption).map(({ cells }) => wordsOf(cells[1]))
     expect(followed('ISO/IEC 17025:2017, 7.5, technical records')).toEqual(['in part', 'in part', 'in part', 'in part'])
-    expect(followed('14 CFR 43.9(a), content of maintenance records')).toEqual(['yes', 'in part', 'no', 'no'])
+    expect(followed('14 CFR 43.9(a), content of maintenance records')).toEqual(['yes', 'in part', 'in part', 'no'])
+  })
+
+  test('names the writer of each note: its own, else that of build.md, else nobody', async () => {
+    const writers = async (build: string, note: string) => {
+      const page = pageAt(
+        await publicationOfTexts({
+          'build.md': `---\ntitle: Cart\n${build}---\n`,
+          'sessions/2026-03-07-first.md': `---\ntitle: First\n${note}---\n`,
+          'inspection.yaml': 'rule: Rule\npoints:\n  brakes:\n    ask: Do they hold?\n',
+        }),
+        'inspection/records/index.html',
+      )
+      return rowsOf(page, 'The notes that the record is made of').map(({ cells }) => wordsOf(cells[3]))
+    }
+    expect(await writers('by: Ro Penhale\n', 'by: Wilf\n')).toEqual(['Wilf'])
+    expect(await writers('by: Ro Penhale\n', '')).toEqual(['Ro Penhale'])
+    expect(await writers('', '')).toEqual(['not said'])
   })
 })

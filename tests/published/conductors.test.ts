@@ -4,6 +4,8 @@ import { copperCoefficient } from '../../src/checker/tables/conductor-resistance
 import seriesResistor from '../../src/checks/series-resistor.ts'
 import voltageDrop from '../../src/checks/voltage-drop.ts'
 import { awgArea, awgDiameter, gaugeNumber } from '../../src/quantities/awg.ts'
+import type { Given } from '../checker/record-maker.ts'
+import { answerTo } from '../checks/answer-to.ts'
 import { off, put, resultOf, shareOff } from './put.ts'
 
 const gauge = (written: string): number => gaugeNumber(written) ?? Number.NaN
@@ -46,16 +48,17 @@ describe('ASTM B258: the diameter of a gauge', () => {
 })
 
 /** Ω of one metre at 20 °C, by the drop of 1 A over it. */
-const ohmsPerMetre = (area: string): number =>
-  resultOf(voltageDrop, {
-    'circuit/load': '1 A',
-    'circuit/length': '1 m',
-    'circuit/cable.area': area,
-    'circuit/return': 'chassis',
-    'circuit/joints': '0 Ω',
-    'build/nominal': '12 V',
-    'build/ambient': '20 °C',
-  })
+const metreOf = (area: string): Given => ({
+  'circuit/load': '1 A',
+  'circuit/length': '1 m',
+  'circuit/cable.area': area,
+  'circuit/return': 'chassis',
+  'circuit/joints': '0 Ω',
+  'build/nominal': '12 V',
+  'build/ambient': '20 °C',
+})
+const ohmsPerMetre = (area: string): number => resultOf(voltageDrop, metreOf(area))
+const circularMil = (Math.PI / 4) * 0.0254 ** 2 // mm², exactly (NIST SP 811)
 
 describe('resistance of copper', () => {
   test.each([
@@ -89,6 +92,65 @@ describe('resistance of copper', () => {
     expect(found).toBeCloseTo(most, 9)
     expect(found).toBeGreaterThan(17.241 / Number(section)) // a public page heads these maxima as minima
   })
+
+  test.each([
+    ['0.5', 36, 40.1],
+    ['0.75', 24.5, 26.7],
+    ['1', 18.1, 20],
+    ['1.5', 12.1, 13.7],
+    ['2.5', 7.41, 8.21],
+    ['4', 4.61, 5.09],
+    ['6', 3.08, 3.39],
+    ['10', 1.83, 1.95],
+    ['16', 1.15, 1.24],
+    ['25', 0.727, 0.795],
+    ['35', 0.524, 0.565],
+    ['50', 0.387, 0.393],
+    ['70', 0.268, 0.277],
+    ['95', 0.193, 0.21],
+    ['120', 0.153, 0.164],
+  ])(
+    'IEC 60228, %s mm²: %d mΩ/m in classes 1 and 2 are no more than what is counted (but for 0.3 % at 50 mm²), %d mΩ/m tinned about 3 % above it at most',
+    (section, coarse, tinned) => {
+      const found = ohmsPerMetre(`${section} mm²`) * 1000
+      expect(coarse / found).toBeLessThanOrEqual(1.003)
+      expect(tinned / found).toBeGreaterThan(1)
+      expect(tinned / found).toBeLessThanOrEqual(1.031)
+    },
+  )
+
+  test.each([
+    ['24', 28.4, 475],
+    ['22', 16.2, 755],
+    ['20', 9.88, 1216],
+    ['18', 6.23, 1900],
+    ['16', 4.81, 2426],
+    ['14', 3.06, 3831],
+    ['12', 2.02, 5874],
+    ['10', 1.26, 9354],
+    ['8', 0.7, 16983],
+    ['6', 0.44, 26818],
+    ['4', 0.28, 42615],
+    ['2', 0.18, 66500],
+    ['1', 0.15, 81700],
+    ['1/0', 0.12, 104500],
+    ['2/0', 0.09, 133000],
+    ['3/0', 0.07, 166500],
+    ['4/0', 0.06, 210900],
+  ])(
+    'FAA AC 43.13-1B, table 11-9: tin-plated %s AWG has %d Ω in 1000 ft (of %d circular mils), and the answer says how far that is from what it counts, 3 % under to 28 % over',
+    (gauge, ohms, mils) => {
+      const { result, working } = answerTo(voltageDrop, { given: metreOf(`${gauge} AWG`) })
+      const printed = ohms / 304.8
+      const over = (printed / (result?.value ?? Number.NaN) - 1) * 100
+      expect(over).toBeGreaterThan(-3)
+      expect(over).toBeLessThan(28)
+      expect(printed * 1000 * mils * circularMil).toBeGreaterThan(0.016) // no better than copper: Ω·mm²/m
+      expect(working.notes.join(' ')).toContain(
+        `has ${(printed * 1000).toPrecision(3)} mΩ/m for tin-plated ${gauge} AWG at 20 °C, ${Math.abs(over).toFixed(0)} % ${over < 0 ? 'less' : 'more'} than`,
+      )
+    },
+  )
 
   test('AC 43.13-1B, 11-66: copper would have no resistance at −234.5 °C, so 0.003 93 for each kelvin', () => {
     expect(off(copperCoefficient, 1 / (234.5 + 20))).toBeLessThan(5e-6)

@@ -2,11 +2,13 @@ import { describe, expect, test } from 'vitest'
 import { dipTable } from '../../src/checker/derived/dip-table.ts'
 import { lineLoss } from '../../src/checker/derived/line-loss.ts'
 import cooling from '../../src/checks/cooling.ts'
+import ductArea from '../../src/checks/duct-area.ts'
 import fillLimit from '../../src/checks/fill-limit.ts'
 import fuelLine from '../../src/checks/fuel-line.ts'
 import range from '../../src/checks/range.ts'
 import returnRestrictor from '../../src/checks/return-restrictor.ts'
 import { exampleId, makeRecord } from '../checker/record-maker.ts'
+import { answerTo } from '../checks/answer-to.ts'
 import { type Figure, off, put, resultOf, shareOff } from './put.ts'
 
 const litresAt = (cylinder: string, heightMm: number): number => {
@@ -121,6 +123,7 @@ describe('friction', () => {
       f: [0.023, '1'],
       L: [100, 'ft'],
       rho: [814.2665, 'kg_m3'],
+      h: 'absent',
     })
     expect(shareOff(found, 66500)).toBeLessThanOrEqual(0.005)
   })
@@ -132,10 +135,51 @@ describe('friction', () => {
       L: [length, 'm'],
       rho: [density, 'kg_m3'],
       nu: nu(viscosity, density),
+      h: 'absent',
     })
 
   test('OpenStax, 12.4: 0.120 cm³/s through 2.50 cm of 0.150 mm radius against 1066 Pa need 16 200 Pa', () => {
     expect(shareOff(laminarLoss(1.2e-7, 0.0003, 0.025, [1000, 0.001]) + 1066, 16200)).toBeLessThanOrEqual(0.005)
+  })
+
+  /** By the rise alone: nothing flows. */
+  const riseLoss = (metres: number): number =>
+    put([last], 'Pa', {
+      f: [0, '1'],
+      L: [1, 'm'],
+      d: [10, 'mm'],
+      v: [0, 'm_s'],
+      rho: [1000, 'kg_m3'],
+      h: [metres, 'm'],
+    })
+
+  test('OpenStax, 11.4: 40 m of water weigh 3.92e5 Pa', () => {
+    expect(shareOff(riseLoss(40), 3.92e5)).toBeLessThanOrEqual(0.001)
+  })
+
+  test('OpenStax, 12: a fire hose that lifts 150 m and ends at 5 m/s needs 1.58e6 Pa, the air at its mouth counted', () => {
+    const dynamic = (1000 * 5 ** 2) / 2 // Pa
+    expect(shareOff(riseLoss(150) + dynamic + 1.013e5, 1.58e6)).toBeLessThanOrEqual(0.005)
+    expect(
+      shareOff(
+        put(returnRestrictor.formula, 'm3_s', {
+          C_d: [1, '1'],
+          d: [20, 'mm'],
+          p: [dynamic, 'Pa'],
+          rho: [1000, 'kg_m3'],
+        }),
+        5 * (Math.PI / 4) * 0.02 ** 2,
+      ),
+    ).toBeLessThanOrEqual(1e-12)
+  })
+
+  test('equal area is not equal resistance (r⁴, OpenStax, 12.4): two tubes of half the area each lose twice what the one lost', () => {
+    const water = [1000, 0.001] as const
+    const one = laminarLoss(1e-6, 0.004, 1, water)
+    expect(shareOff(laminarLoss(0.5e-6, 0.004 / Math.SQRT2, 1, water), 2 * one)).toBeLessThanOrEqual(1e-9)
+    expect(
+      [ductArea, fuelLine].map(({ notes }) => notes?.join(' ').includes('Equal area is not equal resistance')),
+    ).toEqual([true, true])
   })
 
   test('OpenStax, 12.5: 1.00 km of petrol pipeline of 13.0 m loses 4.3e-5 Pa; the 2.68e-6 of the book takes the bore for the radius', () => {
@@ -157,4 +201,39 @@ test('Crane TP 410, 7-23: an orifice of 2 in, C 0.625, under 4.4 inHg less 4.4 i
 test('OpenStax, 14.2: 0.250 kg of water through 60 K is 62.8 kJ; so much each second', () => {
   const given = { 'radiator/flow': '0.25 L/s', 'radiator/temperature-in': '80 °C', 'radiator/temperature-out': '20 °C' }
   expect(shareOff(resultOf(cooling, given), 62.8)).toBeLessThanOrEqual(0.001)
+})
+
+describe('OpenStax, 13.2: petrol in a steel tank grows', () => {
+  const warmer = (fill: string, capacity: string): number | undefined =>
+    answerTo(fillLimit, {
+      given: {
+        'volume/outside': `box 1000 x 1000 x ${capacity}`,
+        'tank/wall': '0 mm ± 0 mm',
+        'tank/fill-line': fill,
+        'tank/contents': 'petrol',
+      },
+      aspect: undefined,
+    }).working.beside.at(-1)?.value
+
+  test('60.0 L that warm by 20 K spill 1.10 L, so 61.1 L hold them just', () => {
+    expect(off(warmer('60.00 mm', '61.10 mm') ?? Number.NaN, 20)).toBeLessThanOrEqual(0.1)
+  })
+
+  test('5 L that warm by 10 K become 5.0475 L: a tank that does not grow is full, one of steel has 0.4 K left', () => {
+    const found = warmer('50.00 mm', '50.475 mm') ?? Number.NaN
+    expect(off(found, 10 * (0.00095 / (0.00095 - 0.000035)))).toBeLessThanOrEqual(0.01)
+  })
+})
+
+test('OpenStax, 12.1, n₁A₁v₁ = n₂A₂v₂: 5.0e9 vessels of 4.0 µm radius at 0.33 mm/s carry what one of 10 mm carries at 27 cm/s', () => {
+  const share = resultOf(ductArea, {
+    'duct/bore': '20 mm',
+    'duct/replaced-bore': '0.008 mm',
+    'duct/replaced-count': '5000000000',
+  })
+  expect(shareOff((share / 100) * 0.27, 0.00033)).toBeLessThanOrEqual(0.03)
+})
+
+test('Australian National Guidelines for street rods, 2.2: a fuel line is held every 300 mm', () => {
+  expect(fuelLine.notes?.join(' ')).toContain('A line is held at least every 300 mm')
 })

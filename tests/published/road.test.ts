@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import axleLoads from '../../src/checks/axle-loads.ts'
 import gearing from '../../src/checks/gearing.ts'
 import lampPosition from '../../src/checks/lamp-position.ts'
+import pipeClearance from '../../src/checks/pipe-clearance.ts'
 import propShaftSpeed from '../../src/checks/prop-shaft-speed.ts'
 import rampAngles from '../../src/checks/ramp-angles.ts'
 import speedometer from '../../src/checks/speedometer.ts'
@@ -200,11 +201,51 @@ describe('rows of UN R48 that were not read: missing, with what another rule tha
       .working.needs.map(({ why }) => why.replace(/^.*in build\.md/, ''))
       .join()
   const british = 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796)'
+  const federal = '49 CFR 571.108 (FMVSS 108), as a letter of the NHTSA quotes it'
   const since = 'first used from 1 April 1986'
 
   test.each([
-    ['stop lamp', 'height-top', `; another rule, the ${british}, schedule 12, has at most 1500 mm`],
-    ['stop lamp', 'height-bottom', `; another rule, the ${british}, schedule 12, has at least 350 mm`],
+    [
+      'stop lamp',
+      'height-top',
+      `; another rule, the ${british}, schedule 12, has at most 1500 mm; another rule, the ${federal}, has at most 1828.8 mm`,
+    ],
+    [
+      'stop lamp',
+      'height-bottom',
+      `; another rule, the ${british}, schedule 12, has at least 350 mm; another rule, the ${federal}, has at least 381 mm`,
+    ],
+    ['direction indicator', 'height-top', `; another rule, the ${federal}, has at most 2108.2 mm`],
+    [
+      'dipped beam',
+      'height-bottom',
+      `; another rule, the ${british}, schedule 4, by an owners’ club’s summary, has at least 500 mm`,
+    ],
+    [
+      'rear position lamp',
+      'spacing',
+      `; another rule, the ${british}, schedule 10, by an owners’ club’s summary, has at least 500 mm`,
+    ],
+    [
+      'rear position lamp',
+      'edge-distance',
+      `; another rule, the ${british}, schedule 10, by an owners’ club’s summary, has at most 400 mm`,
+    ],
+    [
+      'rear position lamp',
+      'height-bottom',
+      `; another rule, the ${british}, schedule 10, by an owners’ club’s summary, has at least 350 mm`,
+    ],
+    [
+      'rear position lamp',
+      'height-top',
+      `; another rule, the ${british}, schedule 10, by an owners’ club’s summary, has at most 1500 mm`,
+    ],
+    [
+      'rear fog lamp',
+      'height-top',
+      `; another rule, the ${british}, schedule 11, by an owners’ club’s summary, has at most 1000 mm`,
+    ],
     ['stop lamp', 'spacing', `; another rule, the ${british}, schedule 12, has at least 400 mm`],
     ['front position lamp', 'height-top', `; another rule, the ${british}, schedule 2, ${since}, has at most 1500 mm`],
     [
@@ -217,4 +258,53 @@ describe('rows of UN R48 that were not read: missing, with what another rule tha
   ])('%s, %s', (lamp, aspect, beside) => {
     expect(saidOf(lamp, aspect)).toBe(beside)
   })
+})
+
+test('Maryland COMAR 11.22.03.10B(2): a fuel line is rejected below 1½ in, 38.1 mm; as a requirement it passes at 38.1 mm and not below', () => {
+  const verdictAt = (clearance: string): string =>
+    answerTo(pipeClearance, {
+      given: { 'pipe/clearance': `${clearance} ± 0 mm`, 'require/example/clearance': 'at least 1 1/2 in' },
+      aspect: undefined,
+    }).verdict
+  expect([verdictAt('38.1 mm'), verdictAt('38 mm')]).toEqual(['pass', 'fail'])
+})
+
+test('real tyres differ by some per cent from their size: a circumference that was measured goes before it, and nothing is said of 2.5 % less', () => {
+  const sized = { 'gearbox/ratio-1': '1', 'axle:front-axle/ratio': '1', 'tyre:tyres/width': '205 mm' }
+  const size = { ...sized, 'tyre:tyres/profile': '55 %', 'tyre:tyres/rim': '16 in' }
+  const bySize = resultOf(gearing, size, '1')
+  const round = `${0.975 * Math.PI * 631.9} mm`
+  const measured = answerTo(gearing, { given: { ...size, 'tyre:tyres/rolling-circumference': round }, aspect: '1' })
+  expect((measured.result?.value ?? 0) / bySize).toBeCloseTo(0.975, 6)
+  expect([measured.verdict, measured.working.offenders]).toEqual(['pass', []])
+})
+
+test('UN R39: both bounds are within: at a true 80 km/h 80 and 92 km/h pass, 79.9 and 92.1 km/h fail', () => {
+  const verdictAt = (shown: number): string =>
+    answerTo(speedometer, {
+      given: {
+        'speedometer/indicated-speed': `${shown} km/h ± 0 km/h`,
+        'speedometer/true-speed': '80 km/h ± 0 km/h',
+      },
+      aspect: undefined,
+    }).verdict
+  expect([80, 92, 79.9, 92.1].map(verdictAt)).toEqual(['pass', 'pass', 'fail', 'fail'])
+})
+
+test('49 CFR 523.2 takes the tangent to the tyre; here it is the contact patch, and the inputs say so', () => {
+  const meanings = Object.values(rampAngles.inputs).map(({ meaning }) => meaning)
+  expect(meanings.filter(meaning => meaning.includes('from the contact patch'))).toHaveLength(2)
+})
+
+test('each axle and the whole are held, all three: a light front does not pay for an overloaded rear', () => {
+  const given = {
+    'vehicle/wheelbase': '2400 mm',
+    'axle:front-axle/load': '200 kg',
+    'axle:rear-axle/load': '700 kg',
+    'axle:front-axle/rating': '600 kg',
+    'axle:rear-axle/rating': '600 kg',
+    'vehicle/gross-rating': '1200 kg',
+  }
+  const verdicts = ['front', 'rear', 'total'].map(aspect => answerTo(axleLoads, { given, aspect }).verdict)
+  expect(verdicts).toEqual(['pass', 'fail', 'pass'])
 })

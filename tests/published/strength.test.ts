@@ -5,6 +5,9 @@ import bendAllowance from '../../src/checks/bend-allowance.ts'
 import boltLoad from '../../src/checks/bolt-load.ts'
 import controlCable from '../../src/checks/control-cable.ts'
 import filletWeld from '../../src/checks/fillet-weld.ts'
+import restraint from '../../src/checks/restraint.ts'
+import type { Given } from '../checker/record-maker.ts'
+import { answerTo } from '../checks/answer-to.ts'
 import { mostOf, off, put, resultOf, shareOff } from './put.ts'
 
 /** The whole proof load of a bolt in N: the check's limit is three quarters of it. */
@@ -109,4 +112,92 @@ describe('OpenStax, 9.5: levers, as the travel of a cable', () => {
     const given = { 'control-cable/travel': travel, 'control-cable/lever-ratio': `${ratio}` }
     expect(resultOf(controlCable, given, 'travel')).toBeCloseTo(millimetres, 9)
   })
+})
+
+describe('EN 485-2, as a sheet dealer reprints it, O/H111', () => {
+  const missingOf = (material: string, more: Given = {}): string =>
+    answerTo(restraint, {
+      given: {
+        'tank/mass': '10 kg',
+        'tank/filled-volume': '50 L',
+        'tank/contents-density': '0.8 kg/L',
+        'strap:tank-straps/width': '30 mm',
+        'strap:tank-straps/thickness': '2 mm',
+        'strap:tank-straps/material': material,
+        ...more,
+      },
+      aspect: undefined,
+    })
+      .working.needs.map(({ why }) => why)
+      .join()
+  const plain = 'yield stress of the strap is not written'
+  const strap = 'EN 485-2, as a sheet dealer reprints it, has at least'
+
+  test.each([
+    ['5083-H111', `${plain}; ${strap} 125 MPa for 5083-O/H111`],
+    ['aluminium 5754 O', `${plain}; ${strap} 80 MPa for 5754-O/H111`],
+    ['5083', plain],
+    ['5083-H32', plain],
+    ['stainless', plain],
+  ])('a strap of %s without its yield stress is missing it: %s', (material, why) => {
+    expect(missingOf(material)).toBe(why)
+  })
+
+  test('a yield stress that is written goes before it', () => {
+    expect(missingOf('5083-H111', { 'strap:tank-straps/yield-stress': '130 MPa' })).toBe('')
+  })
+
+  const radiusOf = (material: string, thickness: string, radius: string): string =>
+    answerTo(bendAllowance, {
+      given: {
+        'bracket/thickness': thickness,
+        'bracket/inside-radius': radius,
+        'bracket/bend-angle': '90°',
+        'bracket/k-factor': '0.42',
+        'bracket/material': material,
+      },
+      aspect: 'allowance',
+    }).working.notes.join(' ')
+
+  test.each([
+    ['5083-O', '1.0 mm', '1.0 mm', 1, 'no tighter'],
+    ['5083-O', '2.0 mm', '1.9 mm', 2, 'tighter and may crack'],
+    ['5083-H111', '3.0 mm', '3.0 mm', 3, 'no tighter'],
+    ['5083-H111', '8.0 mm', '19 mm', 20, 'tighter and may crack'],
+    ['5754-H111', '1.0 mm', '0.5 mm', 0.5, 'no tighter'],
+    ['5754-O', '2.0 mm', '1.5 mm', 2, 'tighter and may crack'],
+    ['5754-O', '8.0 mm', '16 mm', 16, 'no tighter'],
+  ])('%s of %s bent at 90° round %s, at least %d mm: %s', (material, thickness, radius, least, says) => {
+    const said = radiusOf(material, thickness, radius)
+    expect(said).toContain(
+      `has at least ${least} mm inside a bend of 90° in ${Number.parseFloat(thickness)} mm of ${material.slice(0, 4)}-O/H111; this bend is ${says}.`,
+    )
+  })
+
+  test.each([
+    ['5083-O', '4.0 mm'],
+    ['6061-T6', '2.0 mm'],
+  ])('of %s of %s no row was read, and nothing is said', (material, thickness) => {
+    expect(radiusOf(material, thickness, '0.5 mm')).not.toContain('at least')
+  })
+})
+
+test('a weld in aluminium is given no allowable stress (EN 1999-1-1, from memory: weaker beside the bead): without one it is missing', () => {
+  const given = { 'weld/load': '1 kN', 'weld/leg-size': '3 mm', 'weld/length': '50 mm', 'weld/material': '5083-H111' }
+  const { verdict, missing, assumed } = answerTo(filletWeld, { given, aspect: undefined })
+  expect([verdict, missing, assumed]).toEqual(['missing', ['example/allowable-stress'], []])
+})
+
+test('a torque is only an estimate: K moves it by half, from 0.20 of zinc to 0.30 of plain thread', () => {
+  const torque = (finish: string): number =>
+    answerTo(boltLoad, {
+      given: { 'bolt/load': '1 kN', 'bolt/thread': 'M10', 'bolt/proof-stress': '580 MPa', 'bolt/finish': finish },
+      aspect: undefined,
+    }).working.beside.at(-1)?.value ?? Number.NaN
+  expect(torque('plain') / torque('zinc')).toBeCloseTo(1.5, 9)
+  expect(torque('oiled') / torque('zinc')).toBeCloseTo(0.9, 9)
+})
+
+test('14 CFR 23.689(c) and FAA AC 43.13-1B, 7-149: a fairlead turns a wire by at most 3°', () => {
+  expect(controlCable.notes?.join(' ')).toContain('aircraft allow it to turn by 3°')
 })

@@ -46,6 +46,18 @@ describe('units, as rounded in print', () => {
   })
 })
 
+test('a US gallon is no imperial gallon: 231 in³ beside 4.546 09 L, a fifth apart (UCUM essence file 2.2)', () => {
+  expect(inUnit('1', 'gal_imp', 'L')).toBeCloseTo(4.54609, 12)
+  expect(inUnit('1', 'gal_us', 'in3')).toBeCloseTo(231, 9)
+  expect(inUnit('1', 'gal_imp', 'gal_us')).toBeCloseTo(1.20095, 5)
+})
+
+test('49 CFR 393.67 prints 94.75 L for 25 US gallons and 75.8 L/min for 20 a minute; exactly they are 94.635 L and 75.708 L/min', () => {
+  const found = [inUnit('25', 'gal_us', 'L'), inUnit('20', 'gal_us_min', 'L_min')]
+  expect(found).toEqual([expect.closeTo(94.6352946, 9), expect.closeTo(75.70823568, 9)])
+  expect([off(found[0] ?? 0, 94.75) > 0.1, off(found[1] ?? 0, 75.8) > 0.09]).toEqual([true, true])
+})
+
 const ucumUnits = ucum.UcumLhcUtils.getInstance()
 
 describe('codes of QUDT and UCUM', () => {

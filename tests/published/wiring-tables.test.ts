@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { cableSizes } from '../../src/checker/tables/conductor-resistance.ts'
 import { nearestPreferred, preferredValues } from '../../src/checker/tables/preferred-values.ts'
+import lampPosition from '../../src/checks/lamp-position.ts'
 import { meterRules } from '../../src/pages/meter-rules.ts'
 import { awgArea, gaugeNumber } from '../../src/quantities/awg.ts'
 import { plainReading } from '../../src/quantities/quantity.ts'
@@ -10,6 +11,7 @@ import { categoriesIn, sayCategory } from '../../src/wiring/lamp-categories.ts'
 import { layingNotes, layingRules } from '../../src/wiring/laying-rules.ts'
 import { readWiring } from '../../src/wiring/wiring.ts'
 import { type Given, makeRecord } from '../checker/record-maker.ts'
+import { answerTo } from '../checks/answer-to.ts'
 import { off, shareOff } from './put.ts'
 
 const circularMil = (Math.PI / 4) * 0.0000254 ** 2 // m², exactly (NIST SP 811)
@@ -159,9 +161,9 @@ describe('how a loom is laid', () => {
 })
 
 describe('what published rules add to a meter’s readings', () => {
-  const said = (given: Given, isFeed = false): string[] => {
+  const said = (given: Given, isFeed = false, coldCranking: number | null = null): string[] => {
     const [circuit] = readWiring(makeRecord(given)).circuits
-    return circuit === undefined ? [] : meterRules(circuit, { nominal: 12, current: 10, isFeed })
+    return circuit === undefined ? [] : meterRules(circuit, { nominal: 12, current: 10, isFeed, coldCranking })
   }
 
   test('13 CCR 1249(c): 85 % at a lamp’s socket, 10.2 V of 12 V, and of lamps only', () => {
@@ -173,9 +175,50 @@ describe('what published rules add to a meter’s readings', () => {
     expect(said({ 'circuit/use': 'pump' }, true)).toEqual([expect.stringContaining(': 0.24 V of 12 V.')])
   })
 
+  test.each([
+    [600, 300],
+    [625, 310],
+    [770, 380],
+  ])('a maker’s table of 2000: a battery of %d A when cold is tested at %d A', (cold, test) => {
+    expect(said({ 'circuit/use': 'pump' }, true, cold)[1]).toContain(`${test} A of ${cold} A`)
+    expect(said({ 'circuit/use': 'pump' }, false, cold)).toEqual([])
+  })
+
   test('across a fuse of 15 A: 48 mV at 10 A', () => {
     expect(said({ 'circuit/fuse.rating': '15 A' })).toEqual([
       expect.stringContaining('about 48 mV with the load on, and 0.1 mV is 21 mA'),
     ])
+  })
+})
+
+// The text of a directive of the 76/756/EEC family, as a parallel corpus prints it.
+describe('a reversing lamp lights only in reverse gear and with the start device on', () => {
+  const doubtsOf = (feeds: string, supply: string): string => {
+    const given = { 'circuit/feeds': feeds, 'circuit/supply': supply }
+    return readWiring(makeRecord(given))
+      .circuits.flatMap(({ doubts }) => doubts)
+      .join(' ')
+  }
+
+  test.each([
+    ['reversing lamp', 'battery', true],
+    ['reversing lamp', 'ignition', false],
+    ['rear lamps', 'battery', false],
+  ])('%s on %s, doubted: %s', (feeds, supply, isDoubted) => {
+    expect(doubtsOf(feeds, supply).includes('live with the ignition off')).toBe(isDoubted)
+  })
+})
+
+describe('rear fog lamps by a club’s summary of the Road Vehicles Lighting Regulations 1989, schedule 11', () => {
+  test.each([
+    ['height-top', 'at most 1000 mm'],
+    ['height-bottom', 'at least 250 mm'],
+  ])('%s: %s stands beside the row of UN R48 that was not read, and judges nothing', (aspect, said) => {
+    const given = { 'lamp/function': 'rear fog lamp', 'lamp/height-top': '1100 mm', 'lamp/height-bottom': '200 mm' }
+    const { verdict, working } = answerTo(lampPosition, { given, aspect })
+    expect(verdict).toBe('missing')
+    expect(working.needs.map(({ why }) => why).join()).toMatch(
+      new RegExp(`schedule 11, by an owners’ club’s summary, has ${said}`),
+    )
   })
 })

@@ -201,6 +201,7 @@ export function session(name: string, facts: readonly Said[], folder = 'content/
     title: words(name),
     date,
     datePlace: placeAt(file, 2, 7),
+    by: null,
     hours: null,
   }
   return { session: head, build: null, facts: placed(file, name, facts), figures: [], body: noBody, findings: [] }
@@ -214,6 +215,7 @@ export function build(facts: readonly Said[] = [], head: Partial<BuildHead> = {}
     title: words('Sandpiper'),
     summary: null,
     started: null,
+    by: null,
     currency: 'GBP',
     rates: {},
     units: {},

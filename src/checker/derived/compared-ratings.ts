@@ -1,6 +1,7 @@
 import { awgArea, gaugeNumber } from '../../quantities/awg.ts'
 import type { Scope } from '../scope.ts'
-import { aircraftBundle, aircraftConditions, aircraftProtection } from '../tables/aircraft-wire.ts'
+import { aircraftBundle, aircraftConditions, aircraftOhms, aircraftProtection } from '../tables/aircraft-wire.ts'
+import { annealedCopper } from '../tables/conductor-resistance.ts'
 import { freeAir, secondMaker } from '../tables/free-air.ts'
 import type { Leaf } from '../term.ts'
 
@@ -41,5 +42,20 @@ export function compareSection(area: Leaf, scope: Scope): void {
     `For comparison, another merchant's sheet of PVC cable gives ${row[0]} mm² ${row[1]} A: makers differ, so write the rating of the very cable.`,
   )
 }
+
+const thousandFeet = 304.8 // m, exactly (NIST SP 811)
+
+/** What aircraft wire of the very gauge has: strands, plating and tolerance are not the copper of the gauge. */
+export function comparePlated(area: Leaf, scope: Scope): void {
+  const gauge = Object.keys(aircraftOhms).find(one => Math.abs(areaOf(one) / area.value - 1) < 1e-6)
+  if (gauge === undefined) return
+  const milliohms = ((aircraftOhms[gauge] ?? 0) / thousandFeet) * 1000
+  const more = milliohms / (annealedCopper / (area.value * 1e6)) - 1
+  scope.notebook.note(
+    `For comparison, FAA AC 43.13-1B, table 11-9, has ${milliohms.toPrecision(3)} mΩ/m for tin-plated ${gauge} AWG at 20 °C, ${sayShare(more)} the copper of the gauge that is counted here: strands, plating and tolerance differ from maker to maker.`,
+  )
+}
+
+const sayShare = (more: number): string => `${Math.abs(more * 100).toFixed(0)} % ${more < 0 ? 'less' : 'more'} than`
 
 const areaOf = (gauge: string): number => awgArea(gaugeNumber(gauge) ?? Number.NaN)

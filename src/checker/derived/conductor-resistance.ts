@@ -11,6 +11,7 @@ import {
   strandingAllowance,
 } from '../tables/conductor-resistance.ts'
 import type { Leaf, Term } from '../term.ts'
+import { comparePlated } from './compared-ratings.ts'
 
 /** Resistance of each metre of a conductor at 20 °C, by its section or gauge. `of` is `circuit/cable` or `circuit/return`. */
 export function conductorResistance(of: string, symbol: string): Input<number> {
@@ -56,6 +57,7 @@ function byGauge(area: Leaf, symbol: string, scope: Scope): Term {
     row: `${area.text ?? ''} is ${(area.value * 1e6).toFixed(3)} mm²`,
     source: 'ASTM B258, copper at 17.241 nΩ·m',
   })
+  comparePlated(area, scope)
   return workFormula(
     [
       {

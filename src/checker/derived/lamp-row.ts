@@ -74,7 +74,7 @@ function besideIt(name: string, size: LampSize): string {
     .flatMap(({ source: rule, [size]: end }) =>
       end === undefined
         ? []
-        : [`; another rule, the ${rule}, has ${isMost[size] ? 'at most' : 'at least'} ${digitsOf(end)} mm`],
+        : [`; another rule, the ${rule}, has ${isMost[size] ? 'at most' : 'at least'} ${digitsOf(end, 5)} mm`],
     )
     .join('')
 }

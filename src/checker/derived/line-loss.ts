@@ -37,26 +37,32 @@ const turbulent: FormulaLine = {
   unit: '1',
   says: 'friction factor, turbulent, drawn tube of 0.0015 mm roughness (Swamee and Jain)',
 }
-const lastLine = (symbol: string): FormulaLine => ({
+const lastLine = (symbol: string, says: string): FormulaLine => ({
   line: `${symbol} = f * L / d * rho * v^2 / 2 + rho * 1 gn * h`,
   unit: 'kPa',
-  says: 'lost to friction, and to the rise where it is written',
+  says,
 })
 const firstTurbulent = 2000 // Reynolds number up to which the flow is laminar, OpenStax College Physics 2e, 12.5
 
 /** The pressure that a straight line loses to friction, and to its rise where that is written. */
 export function lineLoss(symbol = 'p'): Input<number> {
-  const last = lastLine(symbol)
   return {
     symbol,
     meaning: 'pressure lost in the line',
     dimension: 'pressure',
     reads: [...new Set(Object.values(inputs).flatMap(({ reads }) => reads))],
-    formula: [speed, reynolds, laminar, turbulent, last],
+    formula: [
+      speed,
+      reynolds,
+      laminar,
+      turbulent,
+      lastLine(symbol, 'lost to friction, and to the rise where it is written'),
+    ],
     read: (scope): Found | null => {
       const found = readAll(inputs, scope)
       if (found === null) return null
       const terms = termsOf(inputs, found)
+      const last = lastLine(symbol, terms.h === 'absent' ? 'lost to friction' : 'lost to friction and to the rise')
       const isLaminar = workOut(workFormula([speed, reynolds], terms)) < firstTurbulent
       const term = workFormula([speed, reynolds, isLaminar ? laminar : turbulent, last], terms)
       return { type: 'figure', term }

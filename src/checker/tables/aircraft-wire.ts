@@ -41,3 +41,24 @@ export const aircraftBundle: readonly (readonly [gauge: string, at105: number, a
 /** What table 11-9 holds for, in its own terms. */
 export const aircraftConditions =
   '70 °C around, a bundle of 33 wires or more (9 of 8 AWG and thicker), a fifth of it loaded, 60 000 ft'
+
+/** Table 11-9: Ω of each 1000 ft at 20 °C, tin-plated strands. */
+export const aircraftOhms: Readonly<Record<string, number>> = {
+  '24': 28.4,
+  '22': 16.2,
+  '20': 9.88,
+  '18': 6.23,
+  '16': 4.81,
+  '14': 3.06,
+  '12': 2.02,
+  '10': 1.26,
+  '8': 0.7,
+  '6': 0.44,
+  '4': 0.28,
+  '2': 0.18,
+  '1': 0.15,
+  '1/0': 0.12,
+  '2/0': 0.09,
+  '3/0': 0.07,
+  '4/0': 0.06,
+}

@@ -60,6 +60,13 @@ export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
     },
     { source: federal, 'height-top': 72 * inch, 'height-bottom': 15 * inch },
   ],
+  'rear-fog-lamp': [
+    {
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 11, by an owners’ club’s summary',
+      'height-top': 1000,
+      'height-bottom': 250,
+    },
+  ],
   'direction-indicator': [{ source: federal, 'height-top': 83 * inch, 'height-bottom': 15 * inch }],
   'front-position-lamp': [
     {
@@ -75,24 +82,17 @@ export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
       'edge-distance': 400,
     },
     {
-      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 4, at second hand',
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 4, by an owners’ club’s summary',
       'height-bottom': 500,
     },
   ],
   'rear-position-lamp': [
     {
-      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 10, at second hand',
+      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 10, by an owners’ club’s summary',
       'height-top': 1500,
       'height-bottom': 350,
       spacing: 500,
       'edge-distance': 400,
-    },
-  ],
-  'rear-fog-lamp': [
-    {
-      source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 11, at second hand',
-      'height-top': 1000,
-      'height-bottom': 250,
     },
   ],
   'rear-reflector': [

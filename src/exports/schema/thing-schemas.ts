@@ -49,6 +49,7 @@ export const thingDefinitions: Record<string, Schema> = {
     number: { type: 'integer', minimum: 1 },
     date: told('ISO 8601; empty where the note has none that exists', text),
     title: text,
+    by: told('Who wrote the note, as written', words),
     hours: figure,
     file: text,
     url: text,

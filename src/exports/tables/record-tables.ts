@@ -31,6 +31,7 @@ function sessionsTable(sessions: readonly Session[]): ExportTable {
     field('id', 'text', ({ id }) => id),
     field('date', 'date', ({ date }) => date || null),
     field('title', 'text', ({ title }) => title.text),
+    field('by', 'text', ({ by }) => by?.text ?? null),
     field('hours', 'number', ({ hours }) => (hours === null ? null : Number(hours))),
     field('file', 'text', ({ file }) => file),
     field('page', 'text', ({ id }) => noteUrl(id)),
