@@ -1,5 +1,5 @@
 import type { Check } from './check.ts'
-import { workIfWhole } from './formula.ts'
+import { type FormulaLine, parseLine, symbolsNeeded, workIfWhole } from './formula.ts'
 import { Notebook } from './notebook.ts'
 import { propagateTerm } from './propagate.ts'
 import { Reading } from './reading.ts'
@@ -14,11 +14,25 @@ export function workBeside(check: Check, reading: Reading): Term[] {
   return lines.flatMap((_, at) => {
     const attempt = new Notebook()
     const aside = new Reading(check, withNotebook(reading.scope, attempt))
-    const term = workIfWhole(lines.slice(0, at + 1), symbol => aside.term(symbol))
+    const term = workIfWhole(linesUpTo(lines, at), symbol => aside.term(symbol))
     if (term === null) return []
     notebook.takeOver(withoutMissing(attempt))
     return [term]
   })
+}
+
+/** A line and those before it that it stands on. */
+function linesUpTo(lines: readonly FormulaLine[], at: number): FormulaLine[] {
+  const [last, ...before] = lines.slice(0, at + 1).reverse()
+  if (last === undefined) return []
+  const kept = [last]
+  const needed = new Set(symbolsNeeded(kept))
+  for (const line of before) {
+    if (!needed.has(parseLine(line).symbol)) continue
+    kept.unshift(line)
+    for (const name of symbolsNeeded([line])) needed.add(name)
+  }
+  return kept
 }
 
 function withoutMissing(attempt: Notebook): Notebook {

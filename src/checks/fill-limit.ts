@@ -1,6 +1,7 @@
 import { defineCheck } from '../checker/check.ts'
+import { fullDepth } from '../checker/derived/full-depth.ts'
 import { statedFill } from '../checker/derived/stated-fill.ts'
-import { expansionOfContents, fullVolume } from '../checker/derived/tank-contents.ts'
+import { densityOfContents, expansionOfContents, fullVolume } from '../checker/derived/tank-contents.ts'
 import { tankCapacity } from '../checker/derived/tank-volume.ts'
 import { ifGiven } from '../checker/inputs/choose.ts'
 import { constant } from '../checker/inputs/value.ts'
@@ -33,6 +34,8 @@ export default defineCheck({
     ),
     capacity: tankCapacity('C'),
     growth: expansionOfContents(),
+    density: densityOfContents(),
+    depth: fullDepth('h'),
     tankGrowth: constant({
       symbol: 'beta_t',
       meaning: 'by what share a steel tank grows for each kelvin',
@@ -47,6 +50,11 @@ export default defineCheck({
       line: 'DeltaT = (C - V_fill) * 1 K / (beta * V_fill - beta_t * C)',
       unit: 'K',
       says: 'by which it may become warmer before it stands at the brim of a steel tank',
+    },
+    {
+      line: 'p_boat = max(3 psi, 1.5 * rho * 1 gn * h)',
+      unit: 'kPa',
+      says: 'at which a boat would have its fuel system proved tight (33 CFR 183.542), with air or an inert gas; a road vehicle is for its own authority',
     },
   ],
   source: {

@@ -25,7 +25,9 @@ function readingsOf(scope: PageScope, circuit: Circuit, thing: Thing): Inline[][
   return Object.entries(thing.properties).flatMap(([key, all]) => {
     const read = all.filter(({ value }) => isVoltage(value)).reverse()
     if (read.length === 0 || !isOf(circuit, thing, key)) return []
-    const [last, ...before] = read.map(held => linked(scope, held))
+    // The front matter and the words of one note may both state it: said once.
+    const told = read.filter((held, at) => at === 0 || !isSame(held, read[at - 1]))
+    const [last, ...before] = told.map(held => linked(scope, held))
     return [
       [
         scope.thing({ kind: 'part', id: thing.id }),
@@ -36,6 +38,9 @@ function readingsOf(scope: PageScope, circuit: Circuit, thing: Thing): Inline[][
     ]
   })
 }
+
+const isSame = (one: Held<FactValue>, other: Held<FactValue> | undefined): boolean =>
+  other !== undefined && one.session === other.session && valueText(one.value) === valueText(other.value)
 
 const isVoltage = (value: FactValue): boolean => value.type === 'quantity' && value.quantity.dimension === 'voltage'
 

@@ -1,8 +1,8 @@
 import type { Verdict, WorkedContribution } from '../checker/verdict.ts'
+import { formatQuantity } from '../quantities/format.ts'
 import { unitOf } from '../quantities/units.ts'
 import { figure, look, plain, wordsCell } from './inline.ts'
 import type { PartOfPage } from './page-parts.ts'
-import type { PageScope } from './page-scope.ts'
 import { setterWords } from './subject-checks.ts'
 import { column, heading, row, table, words } from './tables.ts'
 
@@ -59,14 +59,28 @@ const sentence = (text: string): string => `${text.replace(/\.$/, '')}.`
 const lawStands =
   'The limit in whose place it stands is one of law. A builder’s own limit does not change what the law asks: whoever inspects the vehicle goes by the law.'
 
+/** The ends worked out, where the words of a limit do not hold their figures: `at most 5133 rpm` beside a share of a critical speed. */
+function endsBeside({ min, max, unit, from }: NonNullable<Verdict['limit']>): string[] {
+  const ends = [
+    ['at least', min],
+    ['at most', max],
+  ] as const
+  return ends.flatMap(([says, end]) => {
+    const text = end === null ? '' : formatQuantity(Number(end.toPrecision(4)), unit)
+    return text === '' || from.includes(figureOf(text)) ? [] : [`${says} ${text}`]
+  })
+}
+
+const figureOf = (text: string): string => (/^[−\d.\u202f]+/.exec(text)?.[0] ?? text).trim()
+
 /** The limit, whose it is, and what the builder set in its place. */
-export function limitParts(_scope: PageScope, { limit, working }: Verdict): PartOfPage[] {
+export function limitParts({ limit, working }: Verdict): PartOfPage[] {
   if (limit === null) return []
   const own = working.override
   return [
     heading('Limit', 'limit'),
     words('plain', [
-      ...figure(limit.from),
+      ...figure([limit.from, ...endsBeside(limit)].join(', ')),
       plain('. '),
       look('strong', `${setterWords(limit.who).replace(/^./, first => first.toUpperCase())}:`),
       plain(` ${sentence(limit.source)}`),

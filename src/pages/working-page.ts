@@ -36,7 +36,7 @@ export function makeWorkingPage(atlas: Atlas, verdict: Verdict): Page {
       ...besideRows(scope, verdict),
       textRow(...offenderParts(verdict)),
       wideRow(...spreadParts(verdict)),
-      textRow(...limitParts(scope, verdict)),
+      textRow(...limitParts(verdict)),
       textRow(...tableParts(verdict)),
       textRow(...needParts(scope, verdict)),
       textRow(...(working.caution === null ? [] : [heading('Caution', 'caution'), words('caution', working.caution)])),

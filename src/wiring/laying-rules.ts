@@ -31,7 +31,10 @@ export function layingRules({ cuts, diameterMm, isSheathed }: Laid): LayingRule[
   return [
     {
       asks: 'Clip it every 450 mm at most, battery leads every 300 mm up to the isolator; 610 mm (24 in) by another',
-      here: longest === 0 ? '' : `${clips} clips and its two ends along the longest run of ${longest.toFixed(2)} m`,
+      here:
+        longest === 0
+          ? ''
+          : `${clips} ${clips === 1 ? 'clip' : 'clips'} and its two ends along the longest run of ${longest.toFixed(2)} m`,
       source: 'ISO 10133:2012, 7.3 and 7.4; 46 CFR 183.340(b)(4)',
     },
     {

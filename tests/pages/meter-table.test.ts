@@ -30,6 +30,8 @@ circuits:
   unmeasured: { name: Horn, use: horn, feeds: horn, load: 8 A, fuse: 10 A, cable: 1.5 mm² purple, return: chassis, earth: tail }
   spots: { name: Spot lamps, feeds: spot, use: lighting, fuse: 10 A, cable: 1.5 mm² white, return: chassis, earth: tail }
   starter: { name: Starter, feeds: starter, duty: starting, use: starting, load: 160 A, cable: 35 mm² red, length: 2 m, joints: 1 mΩ, return: chassis, earth: tail }
+connectors:
+  plug: { pins: { 1: { wire: 2.5 mm² red/white, circuit: rear, to: lamp }, 2: { wire: 1 mm² blue, circuit: rear, to: left stud, carries: return }, 3: { wire: 1.5 mm² purple } } }
 ---
 At the lamp :measure[11.4 V ± 0.1 V]{of="rear-lamp/voltage" with="multimeter"}.
 `
@@ -113,8 +115,19 @@ describe('a lamp whose category is written and whose load is not', () => {
   })
 })
 
+const html = (): string => readFileSync(join(site, 'wiring', 'cut-list', 'index.html'), 'utf8')
+
 describe('the cut list for the bench', () => {
-  const sheet = (): string => words(readFileSync(join(site, 'wiring', 'cut-list', 'index.html'), 'utf8'))
+  test('lists the wires at connectors that are no circuit’s own run, and no other', () => {
+    const table = /<caption>Wires that begin at a connector[\s\S]*?<\/table>/.exec(html())?.[0] ?? ''
+    const rows = [...table.matchAll(/<tr[^>]*>([\s\S]*?)<\/tr>/g)].map(([, cells = '']) => words(cells)).slice(1)
+    expect(rows).toEqual([
+      'X1/2 1 mm² blue BU measure first Plug, way 2 terminal not written Left stud return',
+      'X1/3 1.5 mm² purple VT measure first Plug, way 3 terminal not written not written',
+    ])
+  })
+
+  const sheet = (): string => words(html())
 
   test('says how each wire is cut: number, cable, length with its allowance, both ends', () => {
     expect(sheet()).toMatch(

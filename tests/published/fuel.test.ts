@@ -212,8 +212,7 @@ describe('OpenStax, 13.2: petrol in a steel tank grows', () => {
         'tank/fill-line': fill,
         'tank/contents': 'petrol',
       },
-      aspect: undefined,
-    }).working.beside.at(-1)?.value
+    }).working.beside.find(({ unit }) => unit === 'K')?.value
 
   test('60.0 L that warm by 20 K spill 1.10 L, so 61.1 L hold them just', () => {
     expect(off(warmer('60.00 mm', '61.10 mm') ?? Number.NaN, 20)).toBeLessThanOrEqual(0.1)
@@ -236,4 +235,17 @@ test('OpenStax, 12.1, n₁A₁v₁ = n₂A₂v₂: 5.0e9 vessels of 4.0 µm radi
 
 test('Australian National Guidelines for street rods, 2.2: a fuel line is held every 300 mm', () => {
   expect(fuelLine.notes?.join(' ')).toContain('A line is held at least every 300 mm')
+})
+
+describe('33 CFR 183.542(a): a boat’s fuel system holds 3 psi, or 1.5 times what stands in it full to overflow', () => {
+  const proved = (metres: number): number =>
+    put(fillLimit.beside?.slice(1), 'Pa', { rho: [750, 'kg_m3'], h: [metres, 'm'] })
+
+  test('1 m of 750 kg/m³: 3 psi, 20 684 Pa, are more', () => {
+    expect(off(proved(1), 20684.27)).toBeLessThanOrEqual(0.1)
+  })
+
+  test('3 m: 1.5 times 22 065 Pa are more', () => {
+    expect(off(proved(3), 1.5 * 750 * 9.80665 * 3)).toBeLessThanOrEqual(0.1)
+  })
 })

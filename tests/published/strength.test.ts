@@ -126,7 +126,6 @@ describe('EN 485-2, as a sheet dealer reprints it, O/H111', () => {
         'strap:tank-straps/material': material,
         ...more,
       },
-      aspect: undefined,
     })
       .working.needs.map(({ why }) => why)
       .join()
@@ -184,7 +183,7 @@ describe('EN 485-2, as a sheet dealer reprints it, O/H111', () => {
 
 test('a weld in aluminium is given no allowable stress (EN 1999-1-1, from memory: weaker beside the bead): without one it is missing', () => {
   const given = { 'weld/load': '1 kN', 'weld/leg-size': '3 mm', 'weld/length': '50 mm', 'weld/material': '5083-H111' }
-  const { verdict, missing, assumed } = answerTo(filletWeld, { given, aspect: undefined })
+  const { verdict, missing, assumed } = answerTo(filletWeld, { given })
   expect([verdict, missing, assumed]).toEqual(['missing', ['example/allowable-stress'], []])
 })
 
@@ -192,7 +191,6 @@ test('a torque is only an estimate: K moves it by half, from 0.20 of zinc to 0.3
   const torque = (finish: string): number =>
     answerTo(boltLoad, {
       given: { 'bolt/load': '1 kN', 'bolt/thread': 'M10', 'bolt/proof-stress': '580 MPa', 'bolt/finish': finish },
-      aspect: undefined,
     }).working.beside.at(-1)?.value ?? Number.NaN
   expect(torque('plain') / torque('zinc')).toBeCloseTo(1.5, 9)
   expect(torque('oiled') / torque('zinc')).toBeCloseTo(0.9, 9)

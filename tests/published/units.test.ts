@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { convertExactly, fromSi, toSi } from '../../src/quantities/convert.ts'
 import { propagate, type UncertainInput } from '../../src/quantities/propagate.ts'
 import { Rational } from '../../src/quantities/rational.ts'
+import { tradeCode } from '../../src/quantities/trade-codes.ts'
 import { unitOf } from '../../src/quantities/units.ts'
 import { off, shareOff } from './put.ts'
 
@@ -145,22 +146,29 @@ test('EURACHEM/CITAC QUAM:2012, A1: 1002.7 mg/L, u 0.835 mg/L from rectangular a
   expect(shareOff(found?.standard ?? 0, 0.835199)).toBeLessThanOrEqual(1.2e-5)
 })
 
-describe('codes by which other programs know the units', () => {
+describe('QUDT unit vocabulary: codes by which other programs know the units', () => {
+  // The torque of schema.org is described by units of force for a length; N·m is NU, and a foot pound-force is none of these.
   test.each([
-    ['mm', 'mm'],
-    ['m', 'm'],
-    ['kg', 'kg'],
-    ['L', 'L'],
-    ['gal_us', '[gal_us]'],
-    ['psi', '[psi]'],
-    ['bar', 'bar'],
-    ['lb', '[lb_av]'],
-    ['Nm', 'N.m'],
-    ['km_h', 'km/h'],
-    ['in', '[in_i]'],
-    ['degC', 'Cel'],
-  ])('QUDT unit vocabulary: %s is %s in UCUM', (unit, code) => {
+    ['mm', 'mm', 'MMT'],
+    ['m', 'm', 'MTR'],
+    ['kg', 'kg', 'KGM'],
+    ['L', 'L', 'LTR'],
+    ['gal_us', '[gal_us]', 'GLL'],
+    ['gal_imp', '[gal_br]', 'GLI'],
+    ['psi', '[psi]', 'PS'],
+    ['bar', 'bar', 'BAR'],
+    ['lb', '[lb_av]', 'LBR'],
+    ['Nm', 'N.m', 'NU'],
+    ['km_h', 'km/h', 'KMH'],
+    ['in', '[in_i]', 'INH'],
+    ['degC', 'Cel', 'CEL'],
+  ])('%s is %s in UCUM and %s in UN/ECE Recommendation 20', (unit, code, trade) => {
     const written = unitOf(unit).ucum
     expect(written === code || (unit === 'km_h' && written === 'km.h-1')).toBe(true)
+    expect(tradeCode(unit)).toBe(trade)
+  })
+
+  test.each(['lbf_ft', 'furlong', 'constructor'])('%s has no code that was read', unit => {
+    expect(tradeCode(unit)).toBeNull()
   })
 })

@@ -5,7 +5,7 @@ import { targetOf } from '../look-up.ts'
 import { writtenLimit } from '../override.ts'
 import type { Scope } from '../scope.ts'
 import { digitsOf } from '../show-figure.ts'
-import { type LampSize, lampRows, narrowSpacing, narrowWidth, otherRows } from '../tables/lamp-rules.ts'
+import { type LampSize, lampRows, narrowSpacing, narrowWidth, otherRows, type Pointer } from '../tables/lamp-rules.ts'
 import { functionsIn, functionsOf } from './lamp-function.ts'
 
 /** A size has one end in the rule: tops and edge distances are at most, bottoms and spacings at least. */
@@ -70,13 +70,17 @@ function readEnd(scope: Scope, size: LampSize, symbol: string): Found | null {
 /** What other rules give for the same size, as a pointer and no limit. */
 function besideIt(name: string, size: LampSize): string {
   const rows = Object.hasOwn(otherRows, name) ? (otherRows[name] ?? []) : []
-  return rows
-    .flatMap(({ source: rule, [size]: end }) =>
-      end === undefined
-        ? []
-        : [`; another rule, the ${rule}, has ${isMost[size] ? 'at most' : 'at least'} ${digitsOf(end, 5)} mm`],
-    )
-    .join('')
+  return rows.flatMap(row => besideBy(row, size)).join('')
+}
+
+function besideBy(row: Pointer, size: LampSize): string[] {
+  const end = row[size]
+  if (end === undefined) return []
+  const tall =
+    row.impracticable === undefined || size !== 'height-top' ? '' : `, ${row.impracticable} mm where no less can be`
+  return [
+    `; another rule, the ${row.source}, has ${isMost[size] ? 'at most' : 'at least'} ${digitsOf(end, 5)} mm${tall}`,
+  ]
 }
 
 function namesOf({ subject, notebook }: Scope): string[] | null {

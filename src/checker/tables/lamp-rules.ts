@@ -44,7 +44,8 @@ export const lampRows: Readonly<Record<string, Partial<Record<LampSize, number>>
 export const narrowSpacing = 400 // mm, UN R48, 6.19.4
 export const narrowWidth = 1300 // mm, UN R48, 6.19.4
 
-type Pointer = { readonly source: string } & Partial<Record<LampSize, number>>
+/** `impracticable`: the top where the shape of the vehicle allows no lower one. */
+export type Pointer = { readonly source: string; readonly impracticable?: number } & Partial<Record<LampSize, number>>
 
 const federal = '49 CFR 571.108 (FMVSS 108), as a letter of the NHTSA quotes it'
 const inch = 25.4 // mm, exactly (NIST SP 811)
@@ -55,6 +56,7 @@ export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
     {
       source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 12',
       'height-top': 1500,
+      impracticable: 2100,
       'height-bottom': 350,
       spacing: 400,
     },
@@ -72,6 +74,7 @@ export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
     {
       source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 2, first used from 1 April 1986',
       'height-top': 1500,
+      impracticable: 2100,
       'edge-distance': 400,
     },
   ],
@@ -90,6 +93,7 @@ export const otherRows: Readonly<Record<string, readonly Pointer[]>> = {
     {
       source: 'Road Vehicles Lighting Regulations 1989 (SI 1989/1796), schedule 10, by an owners’ club’s summary',
       'height-top': 1500,
+      impracticable: 2100,
       'height-bottom': 350,
       spacing: 500,
       'edge-distance': 400,
