@@ -34,10 +34,17 @@ export function readFigures(
   return {
     figures: readings.flatMap(({ quantity, start, end }) => {
       const piece = mainPiece(run, { start, end })
-      return piece === null ? [] : [{ quantity, node: piece.node, span: valueSpan(piece, { start, end }), run }]
+      return piece === null ? [] : [{ quantity: withSign(quantity), node: piece.node, span: valueSpan(piece, { start, end }), run }]
     }),
     doubts: doubts.map(doubt => ({ ...doubt, position: doubtPosition(run, doubt, known) })),
   }
+}
+
+/** `2.5 mm<sup>2</sup>` is told of as `2.5 mm²`. */
+function withSign(quantity: Quantity): Quantity {
+  if (!quantity.text.includes('<')) return quantity
+  const text = quantity.text.replace(/<sup>([23])<\/sup>/iu, (_, power) => (power === '2' ? '²' : '³'))
+  return { ...quantity, text }
 }
 
 /** Of `about **64 L**` the words in bold: the text that holds the most digits, or of a figure in words the longest. */

@@ -48,13 +48,21 @@ export function runOf(parent: Parents, quotes: number): InlineRun {
   let from = 0
   walk(parent, node => {
     if (node === parent || isReadThrough(node)) return undefined
-    const word = node.type === 'text' ? onOneLine(node.value) : node.type === 'break' ? '\n' : wall
+    const word = wordOf(node)
     if (node.type === 'text') pieces.push({ node, from, returns: returnsIn(node.value, from) })
     words.push(word)
     from += word.length
     return 'skip'
   })
   return { parent, text: words.join(''), pieces, starts: pieces.map(piece => piece.from), quotes }
+}
+
+const powerTag = /^<\/?sup>$/i // of `2.5 mm<sup>2</sup>`
+
+function wordOf(node: Nodes): string {
+  if (node.type === 'text') return onOneLine(node.value)
+  if (node.type === 'break') return '\n'
+  return node.type === 'html' && powerTag.test(node.value) ? node.value : wall
 }
 
 /** A soft line break is a blank (CommonMark 0.31 6.8). */

@@ -40,8 +40,7 @@ export function answer(check: Check, aspect: string | null, scope: Scope): Answe
   const count = check.compute === undefined ? null : countOf(check, reading)
   const term = formula === null ? countTerm(count) : formulaTerm(formula, reading)
   reading.readLimit(stated)
-  const faults = faultsOf(check, reading)
-  const result = resultOf(term, scope)
+  const [faults, result] = [faultsOf(check, reading), resultOf(term, scope)]
   const limit = limitFor(stated, result, reading)
   const weighed = failIf(faults, weigh(result, limit, scope.leavesOut ? new Notebook() : scope.notebook))
   remarkBeside(check, reading)

@@ -73,25 +73,15 @@ function limitEnd(term: Term, unit: string): number | null {
 }
 
 function workingOf(answer: Answer, unit: string): Working {
-  const { check, scope, result, weighed, count, limit, beside } = answer
+  const { check, scope, result, weighed, count, limit } = answer
   const { notebook, subject } = scope
-  const ends = termsBehind(null, limit)
   const contributions = result === null ? [] : showContributions(result.worked.contributions, unit)
-  const { says, beyondBy } = saySentence(answer, unit)
-  const known = result ?? answer.already?.result ?? null
-  const steps = showDistinct([...ends, ...(known === null ? [] : [known.term])])
+  const { title, question, source, caution } = check
   return {
-    title: check.title,
-    question: check.question,
-    source: check.source,
-    caution: check.caution,
+    ...{ title, question, source, caution },
     subject: { kind: subject.kind, name: subject.name, place: subject.place },
-    says,
-    beyondBy,
-    formula: showFormulas(check, answer.aspect),
-    steps,
-    beside: showDistinct(beside, steps),
-    values: showValues(termsBehind(result?.term ?? null, limit), notebook),
+    ...saySentence(answer, unit),
+    ...linesOf(answer),
     contributions,
     interval: result === null ? null : { low: fromSi(result.worked.low, unit), high: fromSi(result.worked.high, unit) },
     override: overrideIn(answer, unit),
@@ -102,6 +92,19 @@ function workingOf(answer: Answer, unit: string): Working {
     offenders: count?.offenders ?? answer.already?.count?.offenders ?? answer.faults,
     alternatives: [],
     measureNext: weighed.verdict === 'marginal' ? sharpen(contributions) : notebook.missing,
+  }
+}
+
+/** The lines of a working; where something is missing and the rest fails already, those of the rest. */
+function linesOf(answer: Answer): Pick<Working, 'formula' | 'steps' | 'beside' | 'values'> {
+  const { check, aspect, scope, result, limit, beside } = answer
+  const known = result ?? answer.already?.result ?? null
+  const steps = showDistinct(termsBehind(null, limit).concat(known === null ? [] : [known.term]))
+  return {
+    formula: showFormulas(check, aspect),
+    steps,
+    beside: showDistinct(beside, steps),
+    values: showValues(termsBehind(result?.term ?? null, limit), scope.notebook),
   }
 }
 

@@ -54,7 +54,7 @@ export default defineCheck({
     {
       line: 'p_boat = max(3 psi, 1.5 * rho * 1 gn * h)',
       unit: 'kPa',
-      says: 'at which a boat would have its fuel system proved tight (33 CFR 183.542), with air or an inert gas; a road vehicle is for its own authority',
+      says: 'what the fuel system of a boat has to hold when it is proved tight (33 CFR 183.542); of a road vehicle its own authority says',
     },
   ],
   source: {

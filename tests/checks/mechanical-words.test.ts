@@ -3,6 +3,8 @@ import { sideOf } from '../../src/checker/derived/fuel-line.ts'
 import { functionsIn } from '../../src/checker/derived/lamp-function.ts'
 import axleLoads from '../../src/checks/axle-loads.ts'
 import boltLoad from '../../src/checks/bolt-load.ts'
+import controlCable from '../../src/checks/control-cable.ts'
+import fillLimit from '../../src/checks/fill-limit.ts'
 import fuelLine from '../../src/checks/fuel-line.ts'
 import restraint from '../../src/checks/restraint.ts'
 import tankMass from '../../src/checks/tank-mass.ts'
@@ -28,6 +30,17 @@ describe('what holds a tank', () => {
     expect(restraintOf({ ...straps, ...bolts('tank-bolts') }).working.notes).toContain(
       'Weakest first: bolts 234 of 435 MPa, 53.8 %; straps 39.2 of 140 MPa, 28 %. They would carry 1.86 times the design force.',
     )
+  })
+
+  test('each kind has its lines and its share beside the answer, the weakest first', () => {
+    const { beside } = restraintOf({ ...straps, ...bolts('tank-bolts') }).working
+    // 48 kg × 20 × 9.80665 over 2 × 20.1 mm² of 435 MPa, and over 240 mm² of strap of 140 MPa.
+    expect(beside.map(({ symbol, result }) => `${symbol.text} ${result.text.replaceAll('\u202f', ' ')}`)).toEqual([
+      's_1 53.84 %',
+      'σ_strap 39.2266 MPa',
+      'σ_strap,a 140 MPa',
+      's_2 28.02 %',
+    ])
   })
 
   test.each([
@@ -148,7 +161,51 @@ describe('a bolt', () => {
   })
 })
 
+describe('a control cable', () => {
+  test('each end of what is required stands once among the values', () => {
+    const given = { 'control-cable/length': '896 mm', 'control-cable/required-length': '890 mm to 902 mm' }
+    const { values } = answerTo(controlCable, { given, aspect: 'length' }).working
+    expect(values.map(({ symbol }) => symbol?.text)).toEqual(['L', 'L_min', 'L_max'])
+  })
+})
+
+describe('what is worked out beside a fill', () => {
+  const tank = { 'tank/filled-volume': '58.4 L' }
+  const besides = (given: Given): string[] =>
+    answerTo(fillLimit, { given: { ...tank, ...given } }).working.beside.map(({ symbol }) => symbol.text)
+
+  test.each([
+    [{}, []],
+    [{ 'tank/contents': 'petrol' }, ['ΔT']],
+    [
+      { 'tank/contents-density': '0.8 kg/L', 'volume/outside': 'box 500 x 300 x 400 mm', 'tank/wall': '1 mm' },
+      ['p_boat'],
+    ],
+    [{ 'tank/contents': 'rape oil' }, []],
+  ])('with %j it is %j, each line where its own figures are there', (given, symbols) => {
+    expect(besides(given)).toEqual(symbols)
+    expect(answerTo(fillLimit, { given: { ...tank, ...given } }).missing).toEqual([])
+  })
+})
+
 describe('a fuel line', () => {
+  // ρ g h: 775 kg/m³ × 9.80665 × 0.4 m = 3.040 kPa.
+  test.each([
+    ['400 mm', 3.04],
+    ['-400 mm', -3.04],
+  ])('that rises by %s loses %d kPa more', (rise, more) => {
+    const given = {
+      'hose/flow': '95 L/h',
+      'hose/bore': '8 mm',
+      'hose/length': '550 mm',
+      'tank:fuel-tank/contents': 'petrol',
+    }
+    const [level, risen] = [given, { ...given, 'hose/rise': rise }].map(
+      one => answerTo(fuelLine, { given: one, aspect: 'loss' }).result?.value ?? Number.NaN,
+    )
+    expect((risen ?? Number.NaN) - (level ?? Number.NaN)).toBeCloseTo(more, 3)
+  })
+
   test.each([
     ['suction-hose', 'suction hose', 'suction'],
     ['hose-1', 'Fuel hose, tank to pump', 'suction'],

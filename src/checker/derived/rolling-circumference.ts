@@ -30,41 +30,33 @@ function byRadius(kind: string): Input<number> {
   })
 }
 
+const sizeLines = [
+  { line: 'D = D_r + 2 * B * p', unit: 'mm', says: 'nominal diameter of the tyre' },
+  { line: 'C = pi * D', unit: 'mm', says: 'one turn of the nominal diameter' },
+] as const
+
+/** What is stamped on a tyre's wall. */
+function stamped(kind: string) {
+  const part = (key: string, symbol: string, meaning: string) => ({
+    of: `${kind}/${key}`,
+    symbol,
+    meaning,
+    exact: true,
+  })
+  return {
+    rim: value({ ...part('rim', 'D_r', 'diameter of the rim'), dimension: 'length', unit: 'in' }),
+    width: value({ ...part('width', 'B', 'nominal width'), dimension: 'length', unit: 'mm' }),
+    profile: value({
+      ...part('profile', 'p', 'height of the wall as a share of the width'),
+      dimension: 'ratio',
+      unit: 'percent',
+    }),
+  }
+}
+
 /** The nominal diameter, rim + 2 × width × profile; a tyre under load rolls some 3 % less, which is said. */
 function bySize(kind: string): Input<number> {
-  const size = derived({
-    ...spec,
-    inputs: {
-      rim: value({
-        of: `${kind}/rim`,
-        symbol: 'D_r',
-        meaning: 'diameter of the rim',
-        dimension: 'length',
-        unit: 'in',
-        exact: true,
-      }),
-      width: value({
-        of: `${kind}/width`,
-        symbol: 'B',
-        meaning: 'nominal width',
-        dimension: 'length',
-        unit: 'mm',
-        exact: true,
-      }),
-      profile: value({
-        of: `${kind}/profile`,
-        symbol: 'p',
-        meaning: 'height of the wall as a share of the width',
-        dimension: 'ratio',
-        unit: 'percent',
-        exact: true,
-      }),
-    },
-    formula: [
-      { line: 'D = D_r + 2 * B * p', unit: 'mm', says: 'nominal diameter of the tyre' },
-      { line: 'C = pi * D', unit: 'mm', says: 'one turn of the nominal diameter' },
-    ],
-  })
+  const size = derived({ ...spec, inputs: stamped(kind), formula: sizeLines })
   return {
     ...size,
     read: scope => {

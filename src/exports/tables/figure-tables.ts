@@ -2,6 +2,7 @@ import type { PublishableRecord } from '../../editions/publishable.ts'
 import type { Figure } from '../../facts/stated-note.ts'
 import { siSymbol } from '../../quantities/dimensions.ts'
 import type { Quantity } from '../../quantities/quantity.ts'
+import { tradeCode } from '../../quantities/trade-codes.ts'
 import { findUnit } from '../../quantities/units.ts'
 import type { Measurement } from '../../record/record.ts'
 import { type ExportTable, exportTable, type Field, field } from './export-table.ts'
@@ -48,6 +49,7 @@ function figureFields<R>(of: (row: R) => Quantity): Field<R>[] {
     field('bound', 'text', row => of(row).bound),
     field('unit', 'text', row => of(row).unit),
     field('ucum', 'text', row => findUnit(of(row).unit)?.ucum ?? null),
+    field('unece', 'text', row => tradeCode(of(row).unit)),
     field('dimension', 'text', row => of(row).dimension),
     field('si value', 'number', row => of(row).si),
     field('si low', 'number', row => of(row).siLow),
