@@ -10,7 +10,7 @@ describe('the structure of front matter', () => {
     ['huors: 3', '4:1-6 unknown-key Unexpected key `huors`, expected `hours` → hours'],
     [
       'mood: good',
-      '4:1-5 unknown-key Unexpected key `mood`, expected `title`, `date`, `hours`, `parts`, `spend`, `measurements`, `circuits`, `connectors`, `volumes`, `tests`, `temporary`, `clears` or `closes`',
+      '4:1-5 unknown-key Unexpected key `mood`, expected `title`, `date`, `by`, `hours`, `parts`, `spend`, `measurements`, `circuits`, `connectors`, `volumes`, `tests`, `temporary`, `clears` or `closes`',
     ],
     [
       'circuits:\n  fuel-pump:\n    laod: 7 A',
