@@ -34,7 +34,9 @@ export function readFigures(
   return {
     figures: readings.flatMap(({ quantity, start, end }) => {
       const piece = mainPiece(run, { start, end })
-      return piece === null ? [] : [{ quantity: withSign(quantity), node: piece.node, span: valueSpan(piece, { start, end }), run }]
+      return piece === null
+        ? []
+        : [{ quantity: withSign(quantity), node: piece.node, span: valueSpan(piece, { start, end }), run }]
     }),
     doubts: doubts.map(doubt => ({ ...doubt, position: doubtPosition(run, doubt, known) })),
   }

@@ -9,7 +9,7 @@ import { findUnit } from './units.ts'
 
 const quotationMarks = codesOf('"\'”’')
 const lengthMarks = codesOf('"\'”’″′')
-const [hyphen, tag, wall] = [45, 60, 0xfffc]
+const [hyphen, tag] = [45, 60]
 const rangeAhead = /^-\d{1,4}(?:\.\d{1,4})?/
 
 function isCodeAhead({ text, options }: TextReading, unit: UnitToken): boolean {
@@ -37,14 +37,13 @@ function isNoLengthMark(text: string, unit: UnitToken, number: NumberToken): boo
 const isOtherMark = (reading: TextReading, unit: UnitToken, number: NumberToken): boolean =>
   isMarkClosing(reading, unit, number) || isNoLengthMark(reading.text, unit, number)
 
-const raised = /^(?:\uFFFC([23])\uFFFC|<sup>([23])<\/sup>)/i
+const raised = /^<sup>([23])<\/sup>/i
 
-/** The power of `2.5 mm<sup>2</sup>`, of which a run of Markdown keeps walls about the figure; null where no unit has it. */
+/** The power of `2.5 mm<sup>2</sup>`; null where no unit has it. */
 function withRaised(text: string, unit: UnitToken): UnitToken | null {
-  const code = text.charCodeAt(unit.end)
-  const match = code === wall || code === tag ? raised.exec(text.slice(unit.end, unit.end + 12)) : null
+  const match = text.charCodeAt(unit.end) === tag ? raised.exec(text.slice(unit.end, unit.end + 12)) : null
   if (match === null) return unit
-  const id = `${unit.id}${match[1] ?? match[2]}`
+  const id = `${unit.id}${match[1]}`
   return findUnit(id) === null ? null : { ...unit, id, end: unit.end + match[0].length }
 }
 

@@ -8,7 +8,15 @@ const afterArticle = [
   .join(' ')
   .replaceAll(' ', '|')
 const article = new RegExp(`an?\\s(?=(?:${afterArticle})|[a-z]{1,12} and )`, 'iy')
-const leading = ['minus', 'point', ...'awg swg gbp eur usd chf sek nok dkk aud nzd cad jpy'.split(' ')]
+const leading = [
+  'minus',
+  'point',
+  'third',
+  'eighth',
+  'tenth',
+  'sixteenth',
+  ...'awg swg gbp eur usd chf sek nok dkk aud nzd cad jpy'.split(' '),
+]
 const plainWords = numberBeginnings.filter(word => !['a', 'an', 'minus', 'point'].includes(word))
 
 type Ending = 'word' | 'gap' | 'article' | 'address'
@@ -64,7 +72,11 @@ function isEnding(text: string, start: number, end: number, ending: Ending): boo
 export const isWideDigit = (code: number): boolean => code >= 0xff10 && code <= 0xff19
 
 const isSign = (code: number): boolean =>
-  (code >= 0xbc && code <= 0xbe) || (code >= 0x2150 && code <= 0x215e) || code === 0xa3 || code === 0x20ac || isWideDigit(code)
+  (code >= 0xbc && code <= 0xbe) ||
+  (code >= 0x2150 && code <= 0x215e) ||
+  code === 0xa3 ||
+  code === 0x20ac ||
+  isWideDigit(code)
 
 function isAnchor(text: string, at: number): boolean {
   const code = text.charCodeAt(at)

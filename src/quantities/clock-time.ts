@@ -7,6 +7,7 @@ const clockBefore = /^(?:at|by|until|till|from|before|after|to)$/
 const hourWord = /^(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|noon|midnight)$/
 const minuteWord = /^(?:min|mins|minutes?|m)$/
 const minutesAfter = /^[0-5]\d(?!\d)/ // `14h30` is a time of day, `2h30` a length of time
+const dateBefore = /^$|\d, ?$/ // at the beginning, or behind a date
 const century = /^(?:1[89]|20)\d0$/
 const decade = /^\d0$/
 const decadeBefore = /^(?:the|early|late|mid|his|her|their)$/
@@ -18,6 +19,7 @@ export function isClockTime(text: string, number: NumberToken, unit: UnitToken):
       return number.value.toNumber() > 12 || clockBefore.test(wordBefore(text, number.start, 0).word)
     const digits = number.end - number.start === 4 ? text.slice(number.start, number.end) : ''
     if (!fourFigures.test(digits)) return false
+    if (dateBefore.test(text.slice(Math.max(0, number.start - 3), number.start))) return true
     return digits[0] === '0' || clockBefore.test(wordBefore(text, number.start, 0).word)
   }
   const next = wordAfter(text, unit.end)

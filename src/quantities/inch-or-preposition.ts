@@ -1,26 +1,28 @@
 import { skipGap } from './characters.ts'
+import { isRemainder, isSeated, placing } from './counted-in.ts'
 import { isFirmLabel } from './labels.ts'
 import { numberBeginnings } from './number-beginnings.ts'
 import { beginsFigures } from './read-number.ts'
 import { inchesBefore, materials, prepositionBefore, sizeBefore, words } from './words-about-in.ts'
-import { clauseBefore, isCapitalised, type Word, wordAfter, wordBefore } from './words-around.ts'
+import { isCapitalised, type Word, wordAfter, wordBefore } from './words-around.ts'
 
 /** Words before which *in* is a unit unless the verb is one of putting things where they belong. */
 const alongBefore = words('along through around throughout against out')
 const betweenParts = words('centres centers holes posts rails faces legs flanges bearings supports shoulders uprights')
 const directions = words('left right short')
-const asMany = words('many few little much good')
+const asMany = words('many few little much good new found is')
 const madeOf = words('from of')
 const sizeWords = words('long wide deep high thick tall diameter dia bore square')
-const measured = words('length width height depth thickness travel')
+const measured = words('length width height depth thickness travel diameter lift reach clearance headroom')
+const determiners = words(
+  'the a an all my our your his her its their this that these those it them us me each every both any one',
+)
 
 const numberWords = words('one two three four five six seven eight nine ten eleven twelve twenty thirty hundred')
 const looseWords = words('under over about around just less more roughly nearly')
 const closers = words('and or with for but so then on at where when while once as after before')
 
-const placing =
-  /^(?:left|leave|leaves|leaving|put|puts|putting|screwed|dropped|popped|pushed|fitted|fit|got|get|keep|kept|bolted|glued|threw|poured|nailed|hammered|knocked|tapped|drove|sank|slipped|wound|stuck)$/
-const remaining = words('last first other remaining final next')
+const timesBefore = /\d ?[x×] ?$/
 const sides = /^(?:side|sides|end|ends)$/
 const placedEnds = words('because since so and but while until as with by before after')
 
@@ -50,13 +52,6 @@ function isGoneOut(text: string, end: number): boolean {
   return wordAfter(text, number.end).word === 'out' && (numberWords.has(number.word) || /^\d+$/.test(number.word))
 }
 
-/** *Put the last 2 in*, *got all 6 in*: so many of the things told of. */
-function isRemainder(text: string, start: number): boolean {
-  const before = wordBefore(text, start, 0)
-  if (before.word === 'all') return true
-  return remaining.has(before.word) && clauseBefore(text, before.start, 4).some(word => placing.test(word))
-}
-
 /** `45 in section 3` */
 function isLabelWithNumber(text: string, next: Word): boolean {
   return isFirmLabel(next.word) && beginsFigures(text, skipGap(text, next.end))
@@ -65,11 +60,21 @@ function isLabelWithNumber(text: string, next: Word): boolean {
 /** What stands before the word: whole figures, figures with a part of one, a number in words, or `40 lb`. */
 export type BeforeIn = 'whole' | 'part' | 'words' | 'pounds'
 
+const figuresBefore = /(?:(\p{L}+)\s)?(?:\d[\d./]*,\s?)*\d[\d./]*,?\s?$/u
+
 /** `2 and 3 in skirting`; not *cells 3 and 4 in*, where the figures are names. */
 function isListedSize(text: string, end: number): boolean {
-  const first = wordBefore(text, end, 0)
-  const named = wordBefore(text, first.start, 0).word
-  return /^\d/.test(first.word) && (sizeBefore.has(named) || !/[a-z]{3}s$/.test(named))
+  const list = figuresBefore.exec(text.slice(Math.max(0, end - 40), end))
+  const named = list?.[1]?.toLowerCase() ?? ''
+  return list !== null && (sizeBefore.has(named) || !/[a-z]{3}s$/.test(named))
+}
+
+const clauseBeforeIn = /(?:\d|one|two|three|four|five|six) in (\p{L}+),? (?:and )?$/iu
+
+/** *Made 2 in oak, 1 in ash*: what the clause before counts, this one counts too. */
+function isLikeBefore(text: string, start: number): boolean {
+  const word = clauseBeforeIn.exec(text.slice(Math.max(0, start - 40), start))?.[1]?.toLowerCase() ?? ''
+  return prepositionBefore.has(word) || materials.has(word)
 }
 
 /** Whether what stands before the figures or the ending of the word behind *in* makes a size of them. */
@@ -77,7 +82,7 @@ function isSized(text: string, start: number, next: string): boolean {
   if (/(?:wards?|ways)$/.test(next)) return true
   const before = wordBefore(text, start, 0)
   if (before.word === 'or' || before.word === 'and') return isListedSize(text, before.start)
-  return before.word === '' || sizeBefore.has(before.word)
+  return before.word === '' ? !isLikeBefore(text, start) : sizeBefore.has(before.word)
 }
 
 /** Whether a word that is both a preposition's and an inch's speaks of the measure: *front to back*, *either side of it*. */
@@ -94,6 +99,10 @@ function isMeasured(text: string, start: number, next: Word): boolean {
   return isSide && (wordAfter(text, after.end).word === 'of' || !placing.test(wordBefore(text, start, 0).word))
 }
 
+/** *A 2 in water pipe*: one thing has a size. */
+const isArticled = (text: string, start: number, next: Word): boolean =>
+  /^(?:an?|another)$/.test(wordBefore(text, start, 0).word) && !determiners.has(next.word)
+
 /** *in under 20 minutes*, *in just over an hour* */
 function isBeforeNumber(text: string, end: number): boolean {
   let after = wordAfter(text, end)
@@ -109,16 +118,19 @@ export function isInches(text: string, { start, end }: { start: number; end: num
   if ((next.word === '' || closers.has(next.word)) && isRemainder(text, start)) return false
   if (next.word === '') return !/[£€$½¼¾]/.test(text[next.start] ?? '')
   if (isLabelWithNumber(text, next)) return false
+  if (isSeated(text, start, next)) return false
   if (inchesBefore.has(next.word) || isMeasured(text, start, next)) return true
   if (behind === 'pounds' || beginsFigures(text, next.start) || numberWords.has(next.word)) return false
   if (next.word === 'each') return !isEachBeforeThing(text, start, next.end)
   if (next.word === 'and') return !isGoneOut(text, next.end)
   if (next.word === 'as' && asMany.has(wordAfter(text, next.end).word)) return false
+  if (measured.has(next.word) || isArticled(text, start, next)) return true
+  if (wordBefore(text, start, 0).word === 'every') return true
   if (prepositionBefore.has(next.word) || (behind === 'whole' && wordBefore(text, start, 0).word === 'all'))
     return false
   if (alongBefore.has(next.word)) return !placing.test(wordBefore(text, start, 0).word)
   // There are no 1¼ of a thing: what is not whole is a size, whatever it is made of.
-  if (behind === 'part') return true
+  if (behind === 'part' || timesBefore.test(text.slice(Math.max(0, start - 4), start))) return true
   if (isCapitalised(text, next.start)) return false
   if (looseWords.has(next.word)) return !isBeforeNumber(text, next.end)
   if (materials.has(next.word)) return madeOf.has(wordBefore(text, start, 0).word) || !isBareMaterial(text, next.end)

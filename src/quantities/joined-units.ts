@@ -31,9 +31,10 @@ function isUnitLeftOut(text: string, end: number, id: string): boolean {
 
 const spelledOut = /^, (?=\d{1,2}(?:\.\d+)? (?:inch|minute|second)|[a-z]{3,6} (?:inch|minute|second))/i
 
-/** Where the smaller figure may begin: `6 ft 2 in`, `6'-2"`, *6 ft and 2 in*, *6 feet, 2 inches*. */
+/** Where the smaller figure may begin: `6 ft 2 in`, `6'-2"`, `6' - 2"`, *6 ft and 2 in*, *6 feet, 2 inches*. */
 function startOfSmaller(text: string, end: number): number {
   if (text[end] === '-' && isDigit(text.charCodeAt(end + 1))) return end + 1
+  if (/^ [-–] \d{1,2}(?:[ -]?\d\/\d{1,2}|[¼½¾⅛⅜⅝⅞])?["”″]/.test(text.slice(end, end + 12))) return end + 3
   if (text[end] === ',' && /(?:feet|foot|hours?|minutes?)$/i.test(text.slice(end - 7, end)))
     return end + (spelledOut.exec(text.slice(end, end + 20))?.[0].length ?? 0)
   if (/^\s(?:and)\s/i.test(text.slice(end, end + 5))) return end + 5
@@ -60,13 +61,10 @@ function unitOfSmaller(reading: Reading, first: Amount, number: NumberToken): Un
   const written = writtenSmaller(reading, first, number)
   if (written !== null || first.unit === null) return written
   const { id } = first.unit
-  const isTight =
-    id === 'h' && number.kind === 'whole' && number.end === first.end + 2 && number.start <= first.end + 1
- 
+  const isTight = id === 'h' && number.kind === 'whole' && number.end === first.end + 2 && number.start <= first.end + 1
+
   const isApart = isGap(reading.text.charCodeAt(number.start - 1)) && isUnitLeftOut(reading.text, number.end, id)
-  return isTight || isApart
-    ? { ...first.unit, id: smaller[id]?.id ?? '', end: number.end }
-    : null
+  return isTight || isApart ? { ...first.unit, id: smaller[id]?.id ?? '', end: number.end } : null
 }
 
 /** Adds the inches to feet, the minutes to hours; gives the amount back as it was where none follow. */

@@ -13,7 +13,7 @@ const labels = set(`
 /** Words whose number is never followed by a unit of one letter. */
 const firmLabels = set(`
   page pages fig figs figure figures table section chapter appendix clause drawing sheet ref annex room flat plot gate bay
-  photo picture note para paragraph item pin pins stage step platform shelf rule version rev row`)
+  invoice receipt seat berth locker photo picture note para paragraph item pin pins stage step platform shelf rule version rev row`)
 
 /** Words that make a number a trade size: no. 6 × 3/4 in. */
 const sizes = /^(?:no|nos|number|size|gauge)$/

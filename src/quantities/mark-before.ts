@@ -18,7 +18,7 @@ const marksOfPhrases: Readonly<Record<string, Mark>> = {
   'a bit under': 'about', 'near enough': 'about', 'more or less': 'about', 'just shy of': 'about', 'not quite': 'about',
   'getting on for': 'about', c: 'about', 'a good': 'about', barely: 'about',
   'in the region of': 'about', 'upwards of': 'min', 'no fewer than': 'min', 'no greater than': 'max', 'no longer than': 'max',
-  'no bigger than': 'max', 'no higher than': 'max', 'not exceed': 'max',
+  'no bigger than': 'max', 'no higher than': 'max', 'not exceed': 'max', 'not to exceed': 'max',
   'at least': 'min', min: 'min', minimum: 'min', 'minimum of': 'min', 'no less than': 'min', 'not less than': 'min',
   'more than': 'min', 'not under': 'min', 'at most': 'max', max: 'max', maximum: 'max', 'maximum of': 'max',
   'max of': 'max', 'min of': 'min',

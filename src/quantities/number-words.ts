@@ -51,10 +51,14 @@ function fraction(top: number, bottom: number, end: number): Part {
   return { value: Rational.of(top, bottom), half: Rational.of(1, 2 * bottom), end }
 }
 
+const ofOne = /^ of an? (?:in|mm|mil|lit)/ // *another eighth of an inch*
+
 /** `a half`, `three quarters`, `one eighth`, `half` at a place. */
 function readFractionWords(text: string, start: number): Part | null {
   const word = wordAt(text, start)
-  const bare = word === 'half' || word === 'quarter' ? bottomAt(text, start) : null
+  const isBare =
+    word === 'half' || word === 'quarter' || ofOne.test(text.slice(start + word.length, start + word.length + 12))
+  const bare = isBare ? bottomAt(text, start) : null
   if (bare !== null) return fraction(1, bare.bottom, bare.end)
   const isArticle = word === 'a' || word === 'an'
   return withBottom(text, isArticle ? { value: 1, end: start + word.length } : readCardinal(text, start))

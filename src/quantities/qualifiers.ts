@@ -29,7 +29,7 @@ const measure = /^(?:at|of|is|was|to|be|are|were)$/
 /** Whether *around* tells a place: `wrapped around 38 mm tube`. */
 function isPlace(text: string, { start }: Before, isLength: boolean): boolean {
   if (!isLength || text.slice(start, start + 6).toLowerCase() !== 'around') return false
-  const words = clauseBefore(text, start, 3)
+  const words = clauseBefore(text, start, 6)
   return !measure.test(words[0] ?? '') && words.some(word => place.test(word))
 }
 
@@ -62,12 +62,16 @@ function isPraise(text: string, { start }: Before, end: number): boolean {
   return /^[ -][a-z]/i.test(text.slice(end, end + 2)) && !afterSize.test(text.slice(end, end + 12))
 }
 
+const stop = 46
+const shortStop = /^\. [a-z]/ // `3 in. max`
+
 /** Reads the words before and behind a figure that make it approximate or a bound. */
 export function readQualifiers(text: string, span: { start: number; end: number }, around: Surroundings): Qualifiers {
   let { start, end } = span
   const before = markBefore(text, start, around)
   const first = before !== null && isPraise(text, before, end) ? null : before
-  const last = markBehind(text, end)
+  const isStopped = text.charCodeAt(end) === stop && shortStop.test(text.slice(end, end + 3))
+  const last = markBehind(text, isStopped ? end + 1 : end)
   if (first === null && last === null) return { start, end, isApproximate: false, bound: around.isOpen ? 'min' : null }
   const marks: Mark[] = around.isOpen ? ['min'] : []
   for (let before = first; before !== null; before = marks.length < 2 ? markBefore(text, start, around) : null) {

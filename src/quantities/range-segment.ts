@@ -1,5 +1,6 @@
 import type { Amount } from './amount.ts'
 import { findChange, isBetweenFixed } from './change.ts'
+import { Rational } from './rational.ts'
 import type { Join } from './read-chain.ts'
 import type { UnitToken } from './read-unit.ts'
 import type { Segment } from './segment.ts'
@@ -28,7 +29,8 @@ function isAlternative([left, right]: readonly [Amount, Amount]): boolean {
 function isNoRange(text: string, join: Join, pair: readonly [Amount, Amount], isGauge: boolean): boolean {
   if (join === 'or') return isAlternative(pair)
   if (join !== 'to') return join !== 'dash' && join !== 'dots'
-  const isFalling = pair[0].value.compare(pair[1].value) > 0 && !isGauge
+  const isBelowZero = pair[0].value.compare(Rational.zero) < 0 && pair[1].value.compare(Rational.zero) < 0
+  const isFalling = !isBelowZero && pair[0].value.compare(pair[1].value) > 0 && !isGauge
   const isStepped = pair[0].unit !== null && wordBefore(text, pair[0].start, 0).word === 'by'
   return isStepped || isFalling || findChange(text, pair[0].start) || isBetweenFixed(text, pair)
 }

@@ -15,6 +15,7 @@ import type { TextReading } from './text-reading.ts'
 
 const articleUnits = new Set(['in', 'ft', 'yd', 'm', 'mm', 'L', 'kg', 'h'])
 const articleWords = /^(?:inch|foot|yard|metre|millimetre|litre|kilo|hour)$/i
+const articleRates = /^(?:inch|foot|metre|millimetre|litre|kilo) (?:an?|per) /i // *a litre an hour*
 const joiner = /\s(?:of\s)?an?\s/y // A capital would be the ampere of `10/20 A`.
 const [plus, letterA, letterP] = [43, 97, 112]
 const openEnd = /^\+ ?\p{L}/u
@@ -35,7 +36,8 @@ function withArticle(reading: TextReading, number: NumberToken, unit: UnitToken)
   const added = readAndFraction(reading.text, unit.end)
   const written = reading.text.slice(unit.start, unit.end)
   if (added === null && isSaying(reading.text, number.start, unit.end)) return null
-  if (added === null && !(articleUnits.has(unit.id) && articleWords.test(written) && unit.gap === 'space')) return null
+  const isUnit = (articleUnits.has(unit.id) && articleWords.test(written)) || articleRates.test(written)
+  if (added === null && !(isUnit && unit.gap === 'space')) return null
   const value = added === null ? number.value : number.value.plus(added.value)
   const half = added?.half ?? number.half
   return {

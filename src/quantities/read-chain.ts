@@ -34,6 +34,7 @@ const shapes: readonly (readonly [string, RegExp, Join])[] = [
   [',', /,\s/y, 'comma'],
   ['.…', /\s?(?:\.\.\.?|…)\s?/y, 'dots'],
   ['-–—', /\s?[–—]\s?|-| - /y, 'dash'],
+  ['~', /~(?=\d)| ~ (?=\d)/y, 'dash'], // a range, as East Asian hands write it
   ['/', / ?\/ ?/y, 'slash'],
 ]
 

@@ -60,7 +60,7 @@ function readMinus(text: string, at: number, decimal: ReadOptions['decimal']): M
 /** Reads a number in figures or words that begins at a place, with its sign; null where none begins there. */
 export function readNumber(text: string, at: number, decimal: ReadOptions['decimal']): MaybeNumber | null {
   const sign = text[at]
-  if (sign === '-' || sign === '−' || sign === '+') {
+  if (sign === '-' || sign === '−' || sign === '–' || sign === '+') {
     if (!beginsFigures(text, at + 1)) return null
     const number = readNumber(text, at + 1, decimal)
     if (number === null || isCode(number) || sign !== '+') return number === null ? null : negated(number, at)

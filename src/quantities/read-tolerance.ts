@@ -18,8 +18,8 @@ export interface ToleranceToken {
 }
 
 const sign = /,?\s?(?:±|\+\s?\/\s?[-−]|\+[-−]|plus or minus\b|plus-or-minus\b|give or take\b|to within\b|within ±)/iy
-const upper = /\s?\/?\s?\+\s?/y
-const lower = /\s?[/,]?\s?[-−–]\s?/y
+const upper = /\s?\/?\s?\+\s?|\s(?=0\s?\/\s?[-−]\s?[\d.])/y
+const lower = /\s?[/,]?\s?[-−–]\s?|\s?\/\s?(?=0(?![\d.]))/y
 const downFirst = /\s?[-−]\s?(?=[\d.]{1,8}\s?[/,]?\s?\+)/y
 
 function match(pattern: RegExp, text: string, at: number): number | null {
@@ -71,7 +71,7 @@ function readSide(text: string, at: number, pattern: RegExp, options: ReadOption
   return { size: own.value, unit, end: unit?.end ?? own.end }
 }
 
-/** `+0.1/-0`, `+0.5 −0.2 mm`, `-0/+1`. */
+/** `+0.1/-0`, `+0.1/0`, `0/-0.2`, `+0.5 −0.2 mm`, `-0/+1`. */
 function readUneven(text: string, at: number, options: ReadOptions): ToleranceToken | null {
   const isDownFirst = match(downFirst, text, at) !== null
   const [first, second] = isDownFirst ? [lower, upper] : [upper, lower]
@@ -88,7 +88,7 @@ function fits(tolerance: ToleranceToken | null, own: string | null): ToleranceTo
   return findUnit(id)?.dimension === findUnit(own)?.dimension ? tolerance : null
 }
 
-const firsts = codesOf('±+-−,(pgtwPGTW')
+const firsts = codesOf('±+-−,(0pgtwPGTW')
 const signFirsts = codesOf('±+-−')
 const bracket = 40
 /** The first two letters of the words that lead to a tolerance. */

@@ -18,7 +18,8 @@ export interface UnitToken {
   readonly gap: 'none' | 'space' | 'hyphen'
 }
 
-const joint = /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?:(?=\p{L})|[ -](?=(?:ft|lbs?|lbf|in)(?!\p{L})))|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
+const joint =
+  /[ \u00a0\u2009\u202f]?([/·⋅∙•*-]) ?|(\.)(?:(?=\p{L})|[ -](?=(?:ft|lbs?|lbf|in)(?!\p{L})))|[ \n](per|an?) |[ \u00a0\u2009\u202f](?=\p{L})/uy
 const jointFirsts = codesOf(' \n/*-.')
 const products = new Set('/·⋅∙')
 const conduction = /^(?:\(|m ?[·.⋅]? ?K)/ // `0.035 W/mK` is no power

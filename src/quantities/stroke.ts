@@ -6,7 +6,7 @@ import { type Segment, singleSegment } from './segment.ts'
 
 const fractional = /^(?:in|ft|yd|mi|lb|oz|h|pt|gal|hp|mil|pound|ton|cwt|pt_\w+|gal_\w+|AWG)$/
 const inchBottoms = /^(?:2|3|4|5|6|8|10|12|16|32|64|100|128|1000)$/
-const otherBottoms = /^(?:2|3|4|5|8|10|16|32)$/
+const otherBottoms = /^(?:2|3|4|8|10|16|32)$/
 
 /** Whether `60/55` before a unit is two figures, and not the fraction that `3/8` is. */
 function isPair(top: Rational, bottom: Rational, unit: UnitToken): boolean {

@@ -26,7 +26,7 @@ function numberStart(text: string, at: number): number {
   const isBare = mark === '.' && !isWordPart(text.charCodeAt(at - 2)) && beginsFigures(text, at - 1)
   if (isBare) return text[at - 2] === '.' ? at : numberStart(text, at - 1)
   if (mark === ' ') return negativeStart(text, at)
-  if (mark !== '-' && mark !== '−' && mark !== '+') return at
+  if (mark !== '-' && mark !== '−' && mark !== '–' && mark !== '+') return at
   const before = text[at - 2]
   return before === undefined || opening.test(before) ? at - 1 : at
 }

@@ -1,4 +1,5 @@
-const before = /\b(?:by|(?:rise|drop|difference|increase|fall|gain|change|swing|delta|spread|gap) of)\s$/i
+const before =
+  /\b(?:by|rose|rises?|drop(?:s|ped)?|fell|falls?|gain(?:s|ed)?|lost|loses?|climb(?:s|ed)|cool(?:s|ed)|warm(?:s|ed)|(?:rise|drop|difference|increase|fall|gain|change|swing|delta|spread|gap) of)\s$/i
 const behind =
   /^\s(?:rise|drop|difference|increase|fall|swing|hotter|cooler|colder|warmer|higher|lower|above ambient|above the ambient|over ambient|more|less)\b/i
 const longestBefore = 16

@@ -42,13 +42,18 @@ function isLedOn(text: string, at: number): boolean {
   return isWordPart(text.charCodeAt(at)) && !/^[xX]\d/.test(text.slice(at, at + 2))
 }
 
+/** Whether a thread's letter is one of a word; `4xM6` counts them. */
+const isInWord = (text: string, start: number): boolean =>
+  isWordPart(text.charCodeAt(start - 1)) &&
+  !/(?<![\p{L}\d])\d{1,3}[xX]$/u.test(text.slice(Math.max(0, start - 5), start))
+
 const largestPitch = (diameter: number): number => metricCoarse.get(diameter) ?? diameter / 4
 
 /** Reads `M8`, `M10 x 1.5`; a second figure too big for a pitch is left for a length. */
 export function readMetricThread(text: string, start: number): ThreadToken | null {
   metric.lastIndex = start
   const match = metric.exec(text)
-  if (match === null || isWordPart(text.charCodeAt(start - 1)) || text[start - 1] === '-') return null
+  if (match === null || text[start - 1] === '-' || isInWord(text, start)) return null
   const size = match[1] ?? ''
   const diameter = Number(size.replace(',', '.'))
   const end = start + 1 + size.length

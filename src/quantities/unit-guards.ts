@@ -5,7 +5,7 @@ import { isLabelled, isYear } from './labels.ts'
 import { isLetterRefused } from './letter-guards.ts'
 import type { NumberToken } from './number-token.ts'
 import type { UnitToken } from './read-unit.ts'
-import { wordAfter, wordBefore } from './words-around.ts'
+import { clauseBefore, wordAfter, wordBefore } from './words-around.ts'
 
 /** Things that a unit's word or letter belongs to when it stands before them: a foot pump, a V belt. */
 const things: ReadonlyMap<string, RegExp> = new Map([
@@ -14,6 +14,7 @@ const things: ReadonlyMap<string, RegExp> = new Map([
     'second',
     /^(?:hand|gear|coat|row|pair|donor|one|owner|floor|stage|opinion|half|class|time|set|fix|hole|attempt|go|try)s?$/,
   ],
+  ['meter', /^(?:reads?|reading|showed|shows|said|says|agreed?|disagreed?|needle|lead|probe|face|movement)s?$/],
   ['stone', /^(?:chip|guard|wall|bruise)s?$/],
   ['bar', /^(?:clamp|heater|fire|stool|end|gate)s?$/],
   ['yard', /^(?:broom|sale|gate|arm)s?$/],
@@ -43,14 +44,30 @@ function isThing(text: string, number: NumberToken, unit: UnitToken, symbol: str
 
 const idioms = /^(?:day|second|stone)$/
 const noAngle = /^ (?:of (?:freedom|separat)|burns?\b)/ // degrees that are no angle
+const legged = /^(?:its|their|has|have|had|with|on|all|both|these|those|rubber|adjustable|levelling)$/
+const standing = /^ ?(?:[.,;:!?)]|$| (?:are|were|is|that|which|stand|stands|need|needs)\b)/
+
+/** *The stool has three feet*: those it stands on. */
+function isLegs(text: string, number: NumberToken, unit: UnitToken): boolean {
+  if (number.value.toNumber() > smallCount || !legged.test(wordBefore(text, number.start, 0).word)) return false
+  return standing.test(text.slice(unit.end, unit.end + 8))
+}
+
 const oneFoot = /^ (?:of|long|wide|high|deep|from|above|below|square)\b/
 
 /** *One day*, *one foot on the brake*. */
 function isIdiom(text: string, number: NumberToken, unit: UnitToken, symbol: string): boolean {
   if (unit.id === 'deg') return noAngle.test(text.slice(unit.end, unit.end + 12))
+  if (symbol === 'feet' && number.written === 'words') return isLegs(text, number, unit)
   if (number.written !== 'words' || text.slice(number.start, number.end).toLowerCase() !== 'one') return false
   if (symbol === 'foot') return !oneFoot.test(text.slice(unit.end, unit.end + 8))
   return idioms.test(symbol) || (symbol === 'minute' && wordBefore(text, number.start, 0).word === '')
+}
+
+/** *Two knots in the line*, *tied it with three knots*. */
+function isTied(text: string, number: NumberToken, unit: UnitToken): boolean {
+  if (/^ (?:in|tied|slipp|held)/.test(text.slice(unit.end, unit.end + 6))) return true
+  return clauseBefore(text, number.start, 5).some(word => /^(?:un)?(?:tie|ties|tied|tying)$/.test(word))
 }
 
 function isWordInRefused(text: string, number: NumberToken, unit: UnitToken): boolean {
@@ -68,6 +85,6 @@ export function isUnitRefused(text: string, number: NumberToken, unit: UnitToken
   if ((unit.id === 'h' || unit.id === 'min') && isClockTime(text, number, unit)) return true
   if (symbol.length === 1 && isLetter(symbol.charCodeAt(0)))
     return symbol !== 'Ω' && isLetterRefused(text, number, unit)
-  if (symbol === 'knots') return /^ (?:in|tied)\b/.test(text.slice(unit.end, unit.end + 6))
+  if (symbol === 'knots') return isTied(text, number, unit)
   return symbol === 'st' ? unit.gap !== 'space' : isIdiom(text, number, unit, symbol)
 }

@@ -6,7 +6,13 @@ import { rarerUnits } from './unit-table-rarer.ts'
 import { spaceUnits } from './unit-table-space.ts'
 
 /** Every unit that is read and printed; money stands apart, since its units are currencies. */
-export const units: readonly Unit[] = [...spaceUnits, ...motionUnits, ...mechanicsUnits, ...electricsUnits, ...rarerUnits]
+export const units: readonly Unit[] = [
+  ...spaceUnits,
+  ...motionUnits,
+  ...mechanicsUnits,
+  ...electricsUnits,
+  ...rarerUnits,
+]
 
 const byId = new Map(units.map(one => [one.id, one]))
 const made = new Map(units.flatMap(one => one.made.map(parts => [parts, one.id] as const)))

@@ -13,6 +13,11 @@ export const prepositionBefore = words(`
   search response return exchange cash full short future past end effect action tandem unison turns rotation step
   sync sight view daylight detail vain class bed storage dock orbit water oil petrol diesel paraffin grease sawdust sand
   concrete mud spirit vinegar acid solvent europe wales scotland england ireland store reach english german french size colour color tens dozens hundreds spite view charge
+  comfort peace silence private public secret haste trouble danger safety anger earnest contact combination company control motion
+  operation pain play power preparation process production progress proportion pursuit readiness rotation shape
+  tune unison error evidence duplicate triplicate demand existence formation isolation keeping memory moderation ruins season
+  session tatters terms touch training trust waiting writing christmas easter summertime overtime hospital traffic bulk
+  excess contrast comparison effect essence concert conjunction accordance line lieu
   january february april june july august september october november december`)
 
 /** Words before which *in* is always a unit. */
@@ -29,6 +34,9 @@ export const inchesBefore = words(`
   battens spacer spacers overhang overlap offset step taller because since if which who though although until unless than
   very is was will would can could has had overall altogether extra onto upon beyond beneath underneath towards toward
   inwards outwards upwards downwards sideways spare shy free rather again
+  laden unladen loaded empty amidships aft astern abaft rearward low screen monitor television cubes cube throat sub subwoofer
+  conduit guttering gutter drain drains coupling elbow tee nipple bushing bearing bearings gasket valve adapter adaptor
+  reducer trunking shackle anchor coupler nb sch schedule thermometer ruler rule
   bigger smaller greater closer farther larger straighter flatter steeper tighter looser fatter fuller slimmer prouder`)
 
 /** Words after which whole figures with *in* are a size, whatever follows: *a 3 in skirt*, *made of 2 in box*. */

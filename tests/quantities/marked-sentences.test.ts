@@ -36,6 +36,9 @@ const marked: readonly (readonly [markdown: string, expected: readonly string[]]
   [':private[£85]{as=cost}', ['£85']],
   ['[3 m](part:hose) of hose', ['3 m']],
   ['The end is marked "**9**".', []],
+  ['Feed it with 2.5 mm<sup>2</sup>, three metres.', ['2.5 mm²', 'three metres']],
+  ['Cut 12 mm<br>2<br>times.', ['12 mm']],
+  ['A 3 V<sup>2</sup> figure.', []],
 ]
 
 test.each(marked)('%j', (markdown, expected) => {

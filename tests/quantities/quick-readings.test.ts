@@ -10,14 +10,14 @@ const words =
   'half quarter zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fourty fifty sixty seventy eighty ninety nought'
 const units =
   'inch foot yard metre millimetre litre kilo hour half third quarter fifth sixth eighth tenth twelfth sixteenth thirty sixty hundredth thousandth hundred thousand million'
-const codes = 'minus point awg swg gbp eur usd chf sek nok dkk aud nzd cad jpy'
+const codes = 'minus point third eighth tenth sixteenth awg swg gbp eur usd chf sek nok dkk aud nzd cad jpy'
 const either = (list: string) => list.replaceAll(' ', '|')
 const pattern = new RegExp(
-  `[0-9¼-¾⅐-⅞£€$]|://|\\bwww\\.|\\b(?:${either(words)})\\b|\\ban?\\s(?=(?:${either(units)})|[a-z]{1,12} and )|\\b(?:${either(codes)})(?=\\s)`,
+  `[0-9０-９¼-¾⅐-⅞£€$]|://|\\bwww\\.|\\b(?:${either(words)})\\b|\\ban?\\s(?=(?:${either(units)})|[a-z]{1,12} and )|\\b(?:${either(codes)})(?=\\s)`,
   'gi',
 )
 const pieces = fc.constantFrom(
-  ...`${words} ${units} ${codes} a an A AN One TWO Www. www www. :// : / - _ $ £ ½ ⅞ Ⅷ 7 é ſ K µ and x on th seve fourt`.split(
+  ...`${words} ${units} ${codes} a an A AN One TWO Www. www www. :// : / - _ $ £ ½ ⅞ Ⅷ 7 ３ é ſ K µ and x on th seve fourt`.split(
     ' ',
   ),
   ...[' ', ' ', ' ', '\n', '\t', '\u00a0', '\u0001'],

@@ -39,7 +39,7 @@ export const sentences: readonly Sentence[] = [
   ['Drilled 8 mm x 4, and ordered 20 A x 3.', '8 mm = 8 mm | 20 A = 20 A'],
   ['The bolt is 3/8-16.', 'nothing'],
   ["The rail is 1'200 mm, the floor 1’450 mm.", "1'200 mm = 1200 mm | 1’450 mm = 1450 mm"],
-  ['The feed is 2.5 mm<sup>2</sup>.', 'nothing'],
+  ['The feed is 2.5 mm<sup>2</sup>.', '2.5 mm<sup>2</sup> = 2.5 mm2'],
   ['It was pumped up to 35 psi and tightened it up to 40 Nm.', '35 psi = 35 psi | 40 Nm = 40 Nm'],
   ['It lifts up to 500 kg, good for up to 2 bar.', 'up to 500 kg = 500 kg max | up to 2 bar = 2 bar max'],
   ['The box holds 4.5 dm³, the field 2 km².', '4.5 dm³ = 4.5 dm3 | 2 km² = 2 km2'],

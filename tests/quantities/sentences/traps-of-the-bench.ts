@@ -25,7 +25,7 @@ export const sentences: readonly Sentence[] = [
   ['A 12-month ticket.', 'nothing'],
   ['A second or two, a minute or two, a day or two.', 'nothing'],
   ['A few minutes, a couple of hours.', 'nothing'],
-  ['Each lasted 1:30:00, or 7h30 by his watch.', 'nothing'],
+  ['Each lasted 1:30:00, or 7h30 by his watch.', '7h30 = 450 min'],
   ['The radio is a Model 12 V2.', 'nothing'],
   ['The unit is a TX-12V and the fan an F-80.', 'nothing'],
   ['The switch is a 3A125V type.', 'nothing'],

@@ -1,0 +1,28 @@
+import type { Sentence } from '../describe-readings.ts'
+
+export const sentences: readonly Sentence[] = [
+  ['Clip 5 in at the back.', 'nothing'],
+  ['Had 6 in before lunch.', 'nothing'],
+  ['They come 3 in to a pack.', 'nothing'],
+  ['We have 2 in on this job.', 'nothing'],
+  ['Got 2 in on Tuesday.', 'nothing'],
+  ['Three are out, 2 in.', 'nothing'],
+  ['Welded 3 in to the sill.', 'nothing'],
+  ['The 3 in at the front leak.', 'nothing'],
+  ['Coils 4, 5 and 6 in phase.', 'nothing'],
+  ['Sold 3 in excess of that.', 'nothing'],
+  ['A 1 in fitting on the end.', '1 in = 1 in'],
+  ['Fed by a 2 in water pipe.', '2 in = 2 in'],
+  ['Skids of 2 × 4 in timber.', '2 = 2 in #1 in "2 × 4 in" | 4 in = 4 in #1 in "2 × 4 in"'],
+  ['Rivet every 6 in the length of the seam.', '6 in = 6 in'],
+  ['Lost 2 in height.', '2 in = 2 in'],
+  ['It draws 9 in laden, 7 in empty.', '9 in = 9 in | 7 in = 7 in'],
+  ['Cut it by 2 in on Tuesday.', '2 in = 2 in'],
+  ['Tied it with three knots.', 'nothing'],
+  ['Made three knots against the tide.', 'three knots = 3 kn'],
+  ['The stool has three feet.', 'nothing'],
+  ['The shelf has three feet of room.', 'three feet = 3 ft'],
+  ['A foot slipped on the rung.', 'nothing'],
+  ['One meter reads 12 V, both meters agree.', '12 V = 12 V'],
+  ['Fit 4xM6 studs.', 'M6 = 6 thread'],
+]
