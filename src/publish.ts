@@ -109,7 +109,7 @@ async function leadingFiles(publication: Publication, { pages, shown, sum, optio
     import('./paper/paper-files.ts'),
   ])
   const outward = outwardFiles(publication.record, pages, options.base ?? null)
-  return [...outward, ...(await paperFiles(publication, { files: shown, sum, print: options.paper }))]
+  return [...outward, ...(await paperFiles(publication, { files: shown, sum, blankSum, print: options.paper }))]
 }
 
 const describeTable = (table: ExportTable) => ({

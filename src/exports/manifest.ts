@@ -13,7 +13,7 @@ export interface Manifest {
   readonly edition: string
   /** The sum of record.json, which the pages print. */
   readonly record: string
-  /** Pages that print the manifest's own sum: they are summed with noughts in its place. */
+  /** What prints the manifest's own sum, the overview and the document's cover: summed with noughts in its place. */
   readonly own: readonly string[]
   readonly files: readonly FileSum[]
   /** The notes of which the edition withholds nothing: with the sum of another, a guess at what it withholds could be tried. */
@@ -26,8 +26,8 @@ export const sumsName = 'SHA256SUMS'
 export const sumOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
 /**
- * All files of a published record with the manifest and the plain list that `sha256sum -c` reads. The overview prints the
- * manifest's own sum, which nobody can know before the overview is summed: it stands there as noughts until then.
+ * All files of a published record with the manifest and the plain list that `sha256sum -c` reads. Overview and cover print the
+ * manifest's own sum, which nobody can know before they are summed: it stands there as noughts until then.
  */
 export function withManifest(
   files: readonly PublishedFile[],
@@ -51,12 +51,24 @@ export const inEights = (sum: string): string => sum.replace(/(.{8})(?=.)/g, '$1
 export const blankSum = inEights('0'.repeat(64))
 
 const printsOwnSum = ({ path, content }: PublishedFile): boolean =>
-  path === 'index.html' && typeof content === 'string' && content.includes(blankSum)
+  (path === 'index.html' || path === 'record.pdf') && bytesOf(content).includes(blankSum)
+
+const bytesOf = (content: string | Uint8Array): Buffer =>
+  typeof content === 'string' ? Buffer.from(content) : Buffer.from(content.buffer, content.byteOffset, content.length)
 
 const withSum = ({ path, content }: PublishedFile, sum: string): PublishedFile => ({
   path,
-  content: String(content).replaceAll(blankSum, inEights(sum)),
+  content: typeof content === 'string' ? content.replaceAll(blankSum, inEights(sum)) : putSum(content, blankSum, sum),
 })
+
+/** Bytes with a sum put in wherever another stands, or noughts: no byte is moved by it. */
+export function putSum(content: Uint8Array, instead: string, sum: string): Uint8Array {
+  const copy = new Uint8Array(content)
+  const bytes = bytesOf(copy)
+  const put = inEights(sum)
+  for (let at = bytes.indexOf(instead); at >= 0; at = bytes.indexOf(instead, at + put.length)) bytes.write(put, at)
+  return copy
+}
 
 /** By code unit, so that the order is the same on every machine. */
 function inOrder(sums: readonly FileSum[]): FileSum[] {

@@ -1,6 +1,6 @@
 import { lstatSync, readdirSync, readFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
-import { blankSum, type FileSum, inEights, type Manifest, manifestName, sumOf, sumsName } from './manifest.ts'
+import { blankSum, type FileSum, inEights, type Manifest, manifestName, putSum, sumOf, sumsName } from './manifest.ts'
 
 /** How a folder differs from its manifest; every list empty: it is what was published. */
 export interface Differences {
@@ -90,12 +90,12 @@ function sumAt(folder: string, path: string): string | null {
   return lstatSync(file).isFile() ? sumOf(readFileSync(file)) : null
 }
 
-/** The sum of a page with noughts in place of the manifest's sum; null where it does not print that sum. */
+/** The sum of a page, or of the document, with noughts in place of the manifest's sum; null where it does not print that sum. */
 function ownSumAt(folder: string, path: string, sum: string): string | null {
   if (!lstatSync(join(folder, path)).isFile()) return null
-  const text = readFileSync(join(folder, path), 'utf8')
-  if (!text.includes(inEights(sum)) || text.includes(blankSum)) return null
-  return sumOf(text.replaceAll(inEights(sum), blankSum))
+  const content = readFileSync(join(folder, path))
+  if (!content.includes(inEights(sum)) || content.includes(blankSum)) return null
+  return sumOf(putSum(content, inEights(sum), '0'.repeat(sum.length)))
 }
 
 function readManifest(text: string, folder: string): Manifest {

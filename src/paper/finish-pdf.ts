@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import { ParseSpeeds, PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFRef, PDFString } from 'pdf-lib'
+import { drawOwnSum } from './draw-own-sum.ts'
 import type { Folder } from './folder.ts'
 
 /** The number of the page on which each anchor stands, from 1. */
@@ -22,10 +23,11 @@ const readPdf = (pdf: Uint8Array): Promise<PDFDocument> =>
 /** Says what the document is, dated by its last session; nothing of the machine or the clock is left in it. */
 export async function finishPdf(
   pdf: Uint8Array,
-  { title, edition, date, sum, headings }: Folder & { readonly headings: readonly string[] },
+  { title, edition, date, sum, blankSum, headings }: Folder & { readonly headings: readonly string[] },
 ): Promise<Uint8Array> {
   const document = await readPdf(pdf)
   mendBookmarks(document, headings)
+  await drawOwnSum(document, blankSum)
   const day = new Date(`${date ?? '1980-01-01'}T00:00:00Z`)
   document.setTitle(`${title}, as built`, { showInWindowTitleBar: true })
   document.setSubject(`As-built record, edition ${edition}; SHA-256 of record.json ${sum}`)

@@ -9,6 +9,8 @@ export interface Folder {
   readonly date: string | null
   /** SHA-256 of record.json, in hexadecimal. */
   readonly sum: string
+  /** What stands on the cover in place of the manifest's own sum until it is known. */
+  readonly blankSum: string
 }
 
 /** A text file of it, or null. */

@@ -10,18 +10,22 @@ interface Printing {
   readonly files: readonly PublishedFile[]
   /** SHA-256 of record.json. */
   readonly sum: string
+  readonly blankSum: string
   /** Undefined: no document was asked for. */
   readonly print: ((folder: Folder) => Promise<Uint8Array>) | undefined
 }
 
 /** The document of an edition as a published file, made of its printed pages and of nothing else. */
-export async function paperFiles({ record }: Publication, { files, sum, print }: Printing): Promise<PublishedFile[]> {
+export async function paperFiles(
+  { record }: Publication,
+  { files, sum, blankSum, print }: Printing,
+): Promise<PublishedFile[]> {
   if (print === undefined) return []
   const date =
     record.sessions
       .map(session => session.date)
       .filter(day => day !== '')
       .at(-1) ?? null
-  const { title } = record.build
-  return [{ path: paperName, content: await print({ files, sum, date, title: title.text, edition: record.edition }) }]
+  const folder = { files, sum, blankSum, date, title: record.build.title.text, edition: record.edition }
+  return [{ path: paperName, content: await print(folder) }]
 }

@@ -139,6 +139,7 @@ describe('the press', () => {
       edition: 'full',
       date: null,
       sum: '',
+      blankSum: '',
     }
     await expect(press.print(folder)).rejects.toThrow(
       'The browser did not finish the document within 0.001 s and was ended.',

@@ -1,5 +1,6 @@
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { blankSum, inEights, type Manifest, sumOf } from '../../src/exports/manifest.ts'
 import { bindRecord } from '../../src/paper/bind-record.ts'
 import type { Folder } from '../../src/paper/folder.ts'
 import { publishFiles } from '../../src/publish.ts'
@@ -13,6 +14,7 @@ let document: PDFDocumentProxy
 let texts: string[]
 let printed: Folder
 let bytes: Uint8Array
+let manifest: string
 
 beforeAll(async () => {
   const built = await readBuild(paperBuild)
@@ -29,6 +31,7 @@ beforeAll(async () => {
   const content = files.find(({ path }) => path === 'record.pdf')?.content
   if (!(content instanceof Uint8Array)) throw new Error('Unexpected files without record.pdf')
   bytes = content
+  manifest = String(files.find(({ path }) => path === 'manifest.json')?.content)
   document = await readPdf(bytes)
   texts = await pageTexts(document)
 }, 120_000)
@@ -52,6 +55,21 @@ describe('the record as one document', () => {
     }
     expect(wrong).toEqual([])
     expect(entries.length).toBeGreaterThan(25)
+  })
+
+  test('prints the sums of record.json and of the manifest on its cover, and is counted in the manifest all the same', () => {
+    const [cover = ''] = texts
+    expect(cover).toContain(inEights(printed.sum))
+    expect(cover).toContain(inEights(sumOf(manifest)))
+    const { own, files } = JSON.parse(manifest) as Manifest
+    expect(own).toEqual(['index.html', 'record.pdf'])
+    const blank = Buffer.from(
+      Buffer.from(bytes)
+        .toString('latin1')
+        .replace(inEights(sumOf(manifest)), blankSum),
+      'latin1',
+    )
+    expect(files.find(({ path }) => path === 'record.pdf')?.sum).toBe(sumOf(blank))
   })
 
   test('holds the chapters in the order of a reader, as bookmarks', async () => {
