@@ -131,10 +131,9 @@ describe('a reader', () => {
     await link.click()
     const target = page.locator('.q:target')
     expect(await target.textContent()).toContain(number ?? 'a figure')
-    const washed = await page.evaluate(
-      'getComputedStyle(document.querySelector(":is(.s, td, th):has(:target)")).backgroundColor',
-    )
-    expect(washed).toBe('rgb(217, 226, 251)')
+    const washed = () =>
+      page.evaluate('getComputedStyle(document.querySelector(":is(.s, td, th):has(:target)")).backgroundColor')
+    await expect.poll(washed).toBe('rgb(217, 226, 251)')
     await page.context().close()
   })
 
