@@ -1,6 +1,6 @@
 import { defineCheck } from '../checker/check.ts'
 import { greatestFaultCurrent } from '../checker/derived/fault-current.ts'
-import { cableWithstand } from '../checker/derived/withstand.ts'
+import { cableSection, cableWithstand } from '../checker/derived/withstand.ts'
 import { value } from '../checker/inputs/value.ts'
 import { circuits } from '../checker/subjects.ts'
 
@@ -22,14 +22,7 @@ export default defineCheck({
     }),
     withstand: cableWithstand('W_c'),
     greatest: greatestFaultCurrent(),
-    section: value({
-      of: 'circuit/cable.area',
-      symbol: 'S',
-      meaning: 'section of the cable',
-      dimension: 'area',
-      unit: 'mm2',
-      exact: true,
-    }),
+    section: cableSection(),
   },
   formula: [{ line: 'W = W_f', unit: 'A2s', says: 'what the fuse lets through' }],
   beside: [

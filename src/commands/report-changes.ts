@@ -1,6 +1,7 @@
 import type { Verdict } from '../checker/verdict.ts'
 import type { PublishableRecord } from '../editions/publishable.ts'
 import { showsCost } from '../exports/shows-cost.ts'
+import { textOf } from '../exports/tables/standing-text.ts'
 import type { FactValue } from '../facts/fact.ts'
 import type { Place } from '../findings/place.ts'
 import { formatMoney } from '../quantities/format-money.ts'
@@ -70,20 +71,7 @@ function statementLine({ thing, key, before, after, held }: StatementChange): st
 }
 
 /** A value as written; what was taken back says so. */
-export function wordsSaid(value: FactValue): string {
-  switch (value.type) {
-    case 'quantity':
-      return value.quantity.text
-    case 'words':
-      return value.words.text
-    case 'list':
-      return value.entries.map(({ words }) => words.text).join(', ')
-    case 'shapes':
-      return value.shapes.map(({ text }) => text).join(', ')
-    case 'nothing':
-      return 'taken back'
-  }
-}
+export const wordsSaid = (value: FactValue): string => textOf(value, ', ') ?? 'taken back'
 
 function answerLine({ before, after }: AnswerChange<Verdict>): string {
   const answer = after ?? before

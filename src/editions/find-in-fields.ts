@@ -1,5 +1,6 @@
 import type { WrittenKey } from '../facts/marked-words.ts'
 import type { Place } from '../findings/place.ts'
+import { subjectKinds } from '../record/subject-kinds.ts'
 import { isPlace, isWords } from './map-strings.ts'
 import type { NameFinder, NameFound } from './name-finder.ts'
 
@@ -34,23 +35,12 @@ const ownWords = new Set([
   'started',
   'date',
 ])
-const subjectKinds = new Set([
-  'part',
-  'circuit',
-  'connector',
-  'loom',
-  'donor',
-  'system',
-  'earth-point',
-  'volume',
-  'vehicle',
-  'build',
-])
+const isSubjectKind = (word: string): boolean => subjectKinds.some(kind => kind === word)
 
 /** Withheld words in any piece of what a note states, each where it is written. */
 export function findInFields(value: unknown, around: Around, key: string): NameHit[] {
   if (typeof value === 'string')
-    return ownWords.has(key) || (key === 'kind' && subjectKinds.has(value)) ? [] : findInText(value, around)
+    return ownWords.has(key) || (key === 'kind' && isSubjectKind(value)) ? [] : findInText(value, around)
   if (Array.isArray(value)) return value.flatMap(entry => findInFields(entry, around, key))
   if (typeof value !== 'object' || value === null || isPlace(value)) return []
   const own =

@@ -1,23 +1,11 @@
 import type { Subject } from '../facts/fact.ts'
 import type { AsBuiltRecord } from '../record/record.ts'
+import { subjectKinds } from '../record/subject-kinds.ts'
 
 interface ReadPath {
   readonly subject: Subject
   readonly property: string
 }
-
-const kinds = [
-  'part',
-  'circuit',
-  'connector',
-  'loom',
-  'donor',
-  'system',
-  'earth-point',
-  'volume',
-  'vehicle',
-  'build',
-] as const
 
 /** `circuit:fuel-pump/fuse.rating` as its thing and its property; a bare name is a part, or the vehicle, or a setting. */
 export function readPath(record: AsBuiltRecord, path: string): ReadPath {
@@ -25,7 +13,7 @@ export function readPath(record: AsBuiltRecord, path: string): ReadPath {
   const slash = rest.indexOf('/')
   const id = slash < 0 ? rest : rest.slice(0, slash)
   const property = slash < 0 ? '' : rest.slice(slash + 1)
-  const kind = kinds.find(known => known === scheme) ?? bareKind(record, id)
+  const kind = subjectKinds.find(known => known === scheme) ?? bareKind(record, id)
   return { subject: { kind, id }, property }
 }
 

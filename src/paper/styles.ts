@@ -1,11 +1,13 @@
 import { type Folder, textOf } from './folder.ts'
 
+const own = ['bound', 'bound-workings']
+
 /** The styles of the pages in their order, made to fit the document: headings by the class of the rank that they had, then its own. */
 export function boundStyles(folder: Folder, chapters: readonly string[]): string {
   const sheets = [...folder.files].flatMap(({ path, content }) =>
     path.endsWith('index.html') && typeof content === 'string' ? [linkedStyles(content)] : [],
   )
-  const names = [...new Set(sheets.flat()), 'bound']
+  const names = [...new Set(sheets.flat()), ...own]
   const texts = names.map(name => byClass(textOf(folder, `styles/${name}.css`) ?? ''))
   return `${texts.join('\n')}\n${headlines(folder, chapters)}`
 }

@@ -7,6 +7,7 @@ import { recordSchema } from '../../src/exports/schema/record-schema.ts'
 import { makeSiteData } from '../../src/pages/make-site-data.ts'
 import { scratch, writeFiles } from '../commands/run-oddleg.ts'
 import { pondNote } from './builds.ts'
+import { bareExtras } from './page-money.ts'
 
 const build = `---
 title: Pond skimmer
@@ -92,19 +93,8 @@ describe('an edition that withholds cost', () => {
 
   test('has no page of cost, and no money on any page', async () => {
     const { now, before } = await publications('inspector')
-    const extras = {
-      findings: now.findings,
-      inspection: now.inspection,
-      checks: [],
-      measureNext: [],
-      photos: [],
-      tables: [],
-      date: null,
-      serve: false,
-      scripts: [],
-    }
     const { pages } = makeSiteData(now.record, now.verdicts, {
-      ...extras,
+      ...bareExtras(now),
       before: { session: '2026-03-07-first', record: before.record, verdicts: before.verdicts },
     })
     expect(pages.some(({ sheet }) => sheet.address === 'since/index.html')).toBe(true)

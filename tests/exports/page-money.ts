@@ -14,20 +14,22 @@ function tablesOf(parts: readonly PartOfPage[]): Table[] {
   )
 }
 
+/** What pages are told where nothing but the record matters. */
+export const bareExtras = ({ findings, inspection }: Pick<Publication, 'findings' | 'inspection'>) => ({
+  findings,
+  inspection,
+  checks: [],
+  measureNext: [],
+  photos: [],
+  tables: [],
+  date: null,
+  serve: false,
+  scripts: [],
+})
+
 /** Every table of every page. */
 export function pageTables({ record, verdicts, inspection, findings }: Publication): { page: string; table: Table }[] {
-  const extras = {
-    findings,
-    inspection,
-    checks: [],
-    measureNext: [],
-    photos: [],
-    tables: [],
-    date: null,
-    serve: false,
-    scripts: [],
-  }
-  return makeSiteData(record, verdicts, extras).pages.flatMap(page =>
+  return makeSiteData(record, verdicts, bareExtras({ inspection, findings })).pages.flatMap(page =>
     page.rows.flatMap(({ parts }) => tablesOf(parts)).map(table => ({ page: page.sheet.address, table })),
   )
 }

@@ -8,6 +8,17 @@ import { insulation } from './cable-insulation.ts'
 
 const softened = 160 // °C, PVC at the end of a short circuit, IEC 60364-5-54 annex A
 
+/** The section of a circuit's cable, which is what it is sold as. */
+export const cableSection = (): Input<number> =>
+  value({
+    of: 'circuit/cable.area',
+    symbol: 'S',
+    meaning: 'section of the cable',
+    dimension: 'area',
+    unit: 'mm2',
+    exact: true,
+  })
+
 /** What a cable withstands without its insulation ending above 160 °C: k²S², from its insulation's temperature on. */
 export function cableWithstand(symbol: string): Input<number> {
   const whole = derived({
@@ -15,14 +26,7 @@ export function cableWithstand(symbol: string): Input<number> {
     meaning: 'what the cable withstands, k²S²',
     dimension: 'let-through',
     inputs: {
-      area: value({
-        of: 'circuit/cable.area',
-        symbol: 'S',
-        meaning: 'section of the cable',
-        dimension: 'area',
-        unit: 'mm2',
-        exact: true,
-      }),
+      area: cableSection(),
       start: insulation('circuit/cable', 'theta_i'),
       end: finalTemperature(),
     },

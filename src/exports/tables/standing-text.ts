@@ -10,19 +10,20 @@ export function standingOf(properties: Thing['properties'], key: string): Held<F
 /** The same as one line of text, as written. */
 export function standingText(properties: Thing['properties'], key: string): string | null {
   const held = standingOf(properties, key)
-  return held === null ? null : textOf(held.value)
+  return held === null ? null : textOf(held.value, '; ')
 }
 
-function textOf(value: FactValue): string | null {
+/** A value as written, the entries of a list with something between them; null where it was taken back. */
+export function textOf(value: FactValue, between: string): string | null {
   switch (value.type) {
     case 'quantity':
       return value.quantity.text
     case 'words':
       return value.words.text
     case 'list':
-      return value.entries.map(({ words }) => words.text).join('; ')
+      return value.entries.map(({ words }) => words.text).join(between)
     case 'shapes':
-      return value.shapes.map(({ text }) => text).join('; ')
+      return value.shapes.map(({ text }) => text).join(between)
     case 'nothing':
       return null
   }
